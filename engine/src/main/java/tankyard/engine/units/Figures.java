@@ -1,0 +1,45 @@
+package tankyard.engine.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as digits: plain notation, a point for the decimals, no grouping. */
+public final class Figures {
+  private static final double PLAIN_LIMIT = 1e12;
+
+  private Figures() {}
+
+  /** The shortest digits that read back as the same number. */
+  public static String exact(double value) {
+    if (value != 0 && (Math.abs(value) >= PLAIN_LIMIT || Math.abs(value) < 1e-9)) {
+      return Double.toString(value);
+    }
+    return trim(new BigDecimal(Double.toString(value)).toPlainString());
+  }
+
+  /** So many significant figures, trailing zeros dropped: for inputs and workings. */
+  public static String significant(double value, int figures) {
+    if (value == 0 || !Double.isFinite(value)) {
+      return value == 0 ? "0" : Double.toString(value);
+    }
+    BigDecimal rounded =
+        new BigDecimal(value).round(new MathContext(figures, RoundingMode.HALF_UP));
+    boolean plain = Math.abs(value) < PLAIN_LIMIT && Math.abs(value) >= 1e-7;
+    return plain ? trim(rounded.toPlainString()) : rounded.stripTrailingZeros().toString();
+  }
+
+  /** So many decimals, kept even when zero: for columns. */
+  public static String decimals(double value, int decimals) {
+    BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+  }
+
+  private static String trim(String digits) {
+    if (digits.indexOf('.') < 0) {
+      return digits;
+    }
+    String trimmed = digits.replaceAll("0+$", "").replaceAll("\\.$", "");
+    return trimmed.equals("-0") ? "0" : trimmed;
+  }
+}

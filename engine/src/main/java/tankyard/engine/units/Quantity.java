@@ -1,0 +1,38 @@
+package tankyard.engine.units;
+
+/** A typed amount of one dimension. Each kind is a record of its own, so two can't be confused. */
+public sealed interface Quantity
+    permits Area,
+        Cv,
+        Elevation,
+        Fraction,
+        GasRate,
+        Gravity,
+        Length,
+        LiquidRate,
+        Mass,
+        Power,
+        Pressure,
+        Rotation,
+        Temperature,
+        Time,
+        Viscosity,
+        Volume,
+        WellResistance {
+
+  /** The number and unit as a person typed it. */
+  Amount typed();
+
+  /** The value in the SI unit of its dimension. */
+  default double si() {
+    return typed().si();
+  }
+
+  default double in(Unit unit) {
+    return typed().in(unit);
+  }
+
+  default Dimension dimension() {
+    return typed().unit().dimension();
+  }
+}
