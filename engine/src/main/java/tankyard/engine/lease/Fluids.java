@@ -1,0 +1,34 @@
+package tankyard.engine.lease;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Gravity;
+import tankyard.engine.units.Temperature;
+import tankyard.engine.units.Viscosity;
+
+/**
+ * What the wells make.
+ *
+ * @param oil gravity at 60 degF
+ * @param brine gravity at 60 degF
+ * @param oilViscosity measured points, if any; two make a line over temperature
+ * @param inversion water share above which the water carries the oil
+ */
+public record Fluids(
+    Gravity oil,
+    Gravity brine,
+    List<MeasuredViscosity> oilViscosity,
+    Optional<Temperature> pourPoint,
+    Optional<Fraction> inversion) {
+  public Fluids {
+    oilViscosity = List.copyOf(oilViscosity);
+  }
+
+  /** One viscosity from the lab. */
+  public record MeasuredViscosity(Temperature temperature, Viscosity viscosity) {}
+
+  public static Fluids of(Gravity oil, Gravity brine) {
+    return new Fluids(oil, brine, List.of(), Optional.empty(), Optional.empty());
+  }
+}

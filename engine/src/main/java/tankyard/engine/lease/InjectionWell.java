@@ -1,0 +1,117 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.WellResistance;
+
+/**
+ * Where the water goes.
+ *
+ * @param pressureAtNoFlow wellhead pressure it holds with nothing going in
+ * @param resistance how much the wellhead pressure rises with the rate while pumping
+ * @param permitPressure the most the permit allows at the wellhead
+ * @param permitRate the most the permit allows in a day
+ * @param depth to the top of the injection zone
+ */
+public record InjectionWell(
+    String id,
+    String name,
+    MapPoint at,
+    Optional<Elevation> ground,
+    Status status,
+    Length wellheadHeight,
+    Pressure pressureAtNoFlow,
+    WellResistance resistance,
+    Optional<Pressure> permitPressure,
+    Optional<LiquidRate> permitRate,
+    Optional<Length> depth)
+    implements Thing {
+
+  @Override
+  public String kind() {
+    return "injection well";
+  }
+
+  @Override
+  public InjectionWell movedTo(MapPoint place) {
+    return new InjectionWell(
+        id,
+        name,
+        place,
+        ground,
+        status,
+        wellheadHeight,
+        pressureAtNoFlow,
+        resistance,
+        permitPressure,
+        permitRate,
+        depth);
+  }
+
+  @Override
+  public InjectionWell renamed(String newName) {
+    return new InjectionWell(
+        id,
+        newName,
+        at,
+        ground,
+        status,
+        wellheadHeight,
+        pressureAtNoFlow,
+        resistance,
+        permitPressure,
+        permitRate,
+        depth);
+  }
+
+  @Override
+  public InjectionWell withId(String newId) {
+    return new InjectionWell(
+        newId,
+        name,
+        at,
+        ground,
+        status,
+        wellheadHeight,
+        pressureAtNoFlow,
+        resistance,
+        permitPressure,
+        permitRate,
+        depth);
+  }
+
+  @Override
+  public InjectionWell withStatus(Status newStatus) {
+    return new InjectionWell(
+        id,
+        name,
+        at,
+        ground,
+        newStatus,
+        wellheadHeight,
+        pressureAtNoFlow,
+        resistance,
+        permitPressure,
+        permitRate,
+        depth);
+  }
+
+  @Override
+  public InjectionWell withGround(Optional<Elevation> newGround) {
+    return new InjectionWell(
+        id,
+        name,
+        at,
+        newGround,
+        status,
+        wellheadHeight,
+        pressureAtNoFlow,
+        resistance,
+        permitPressure,
+        permitRate,
+        depth);
+  }
+}

@@ -1,0 +1,185 @@
+package tankyard.engine.lease;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Length;
+
+/**
+ * A line from one thing to another. Flow is positive from {@code from} to {@code to}.
+ *
+ * @param from id of the thing it leaves
+ * @param to id of the thing it reaches
+ * @param route corners and pegs between the two, in order
+ * @param pipe id of the pipe it is laid with
+ * @param length of pipe if it was measured; otherwise it is taken off the map
+ * @param slack what the trench adds to the length on the map, for wander and slope
+ * @param depth of the pipe below the ground; the lease's practice if not said
+ * @param fittings on it beside what its ends need
+ * @param fittingLength straight pipe that would lose as much as its fittings, where they are not
+ *     counted one by one
+ */
+public record Line(
+    String id,
+    String name,
+    Service service,
+    String from,
+    String to,
+    List<RoutePoint> route,
+    String pipe,
+    Optional<Length> length,
+    Optional<Fraction> slack,
+    Optional<Length> depth,
+    List<FittingCount> fittings,
+    Optional<Length> fittingLength,
+    Status status) {
+  public Line {
+    route = List.copyOf(route);
+    fittings = List.copyOf(fittings);
+  }
+
+  /** The trade's word for it. */
+  public String kind() {
+    return service.words();
+  }
+
+  public boolean touches(String thingId) {
+    return from.equals(thingId) || to.equals(thingId);
+  }
+
+  public Line withId(String newId) {
+    return new Line(
+        newId,
+        name,
+        service,
+        from,
+        to,
+        route,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line renamed(String newName) {
+    return new Line(
+        id,
+        newName,
+        service,
+        from,
+        to,
+        route,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withEnds(String newFrom, String newTo) {
+    return new Line(
+        id,
+        name,
+        service,
+        newFrom,
+        newTo,
+        route,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withRoute(List<RoutePoint> newRoute) {
+    return new Line(
+        id,
+        name,
+        service,
+        from,
+        to,
+        newRoute,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withPipe(String newPipe) {
+    return new Line(
+        id,
+        name,
+        service,
+        from,
+        to,
+        route,
+        newPipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withLength(Optional<Length> newLength) {
+    return new Line(
+        id,
+        name,
+        service,
+        from,
+        to,
+        route,
+        pipe,
+        newLength,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withService(Service newService) {
+    return new Line(
+        id,
+        name,
+        newService,
+        from,
+        to,
+        route,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        status);
+  }
+
+  public Line withStatus(Status newStatus) {
+    return new Line(
+        id,
+        name,
+        service,
+        from,
+        to,
+        route,
+        pipe,
+        length,
+        slack,
+        depth,
+        fittings,
+        fittingLength,
+        newStatus);
+  }
+}

@@ -1,0 +1,41 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Volume;
+
+/**
+ * The habits a battery is designed by. What is empty is taken from common practice and shown as
+ * assumed.
+ *
+ * @param designWater design water rate over the day's average
+ * @param margin added to the least gauge pressure
+ * @param reliefShare of the relief setting that the gauge may reach
+ * @param depth of buried lines
+ * @param load what a truck takes
+ * @param roadOut days the road can be shut
+ * @param nightOut hours nobody looks at the lease
+ */
+public record Practice(
+    Optional<Fraction> designWater,
+    Optional<Pressure> margin,
+    Optional<Fraction> reliefShare,
+    Optional<Length> depth,
+    Optional<Volume> load,
+    Optional<Time> roadOut,
+    Optional<Time> nightOut) {
+
+  public static Practice usual() {
+    return new Practice(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+}

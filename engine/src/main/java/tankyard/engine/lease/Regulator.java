@@ -1,0 +1,37 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Cv;
+import tankyard.engine.units.Pressure;
+
+/**
+ * The back-pressure regulator on the oil outlet.
+ *
+ * @param model catalogue item it is bought as
+ * @param setting what it is screwed to, at the regulator; empty lets the window recommend one
+ * @param buildUp how far the pressure rises above the set point at full flow
+ * @param rangeLow lowest setting of its spring
+ * @param rangeHigh highest setting of its spring
+ */
+public record Regulator(
+    Optional<String> model,
+    Optional<Pressure> setting,
+    Optional<Pressure> buildUp,
+    Optional<Pressure> rangeLow,
+    Optional<Pressure> rangeHigh,
+    Optional<Cv> cv) {
+
+  public static Regulator unset() {
+    return new Regulator(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  public Regulator withSetting(Optional<Pressure> newSetting) {
+    return new Regulator(model, newSetting, buildUp, rangeLow, rangeHigh, cv);
+  }
+}

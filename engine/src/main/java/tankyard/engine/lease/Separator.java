@@ -1,0 +1,173 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+
+/**
+ * A liquid-full oil and water separator. All heights are above its own ground.
+ *
+ * @param model catalogue item it is bought as
+ * @param diameter inside
+ * @param length seam to seam; the height of a vertical one
+ * @param interfaceHeight where the float holds the oil and water level
+ * @param oilOutletHeight where the regulator sits
+ * @param waterOutletHeight where the dump valve sits
+ * @param nameplate its rated pressure; without a nameplate it is not known
+ * @param relief what its relief valve is set to
+ * @param gaugeRange the highest reading of its gauge
+ */
+public record Separator(
+    String id,
+    String name,
+    MapPoint at,
+    Optional<Elevation> ground,
+    Status status,
+    Optional<String> model,
+    Shape shape,
+    Length diameter,
+    Length length,
+    Length inletHeight,
+    Length interfaceHeight,
+    Length gaugeHeight,
+    Length oilOutletHeight,
+    Length waterOutletHeight,
+    Optional<Pressure> nameplate,
+    Optional<Pressure> relief,
+    Optional<Pressure> gaugeRange,
+    DumpValve dumpValve,
+    Regulator regulator)
+    implements Thing {
+
+  /** How it lies. */
+  public enum Shape {
+    HORIZONTAL,
+    VERTICAL
+  }
+
+  @Override
+  public String kind() {
+    return "separator";
+  }
+
+  @Override
+  public Separator movedTo(MapPoint place) {
+    return new Separator(
+        id,
+        name,
+        place,
+        ground,
+        status,
+        model,
+        shape,
+        diameter,
+        length,
+        inletHeight,
+        interfaceHeight,
+        gaugeHeight,
+        oilOutletHeight,
+        waterOutletHeight,
+        nameplate,
+        relief,
+        gaugeRange,
+        dumpValve,
+        regulator);
+  }
+
+  @Override
+  public Separator renamed(String newName) {
+    return new Separator(
+        id,
+        newName,
+        at,
+        ground,
+        status,
+        model,
+        shape,
+        diameter,
+        length,
+        inletHeight,
+        interfaceHeight,
+        gaugeHeight,
+        oilOutletHeight,
+        waterOutletHeight,
+        nameplate,
+        relief,
+        gaugeRange,
+        dumpValve,
+        regulator);
+  }
+
+  @Override
+  public Separator withId(String newId) {
+    return new Separator(
+        newId,
+        name,
+        at,
+        ground,
+        status,
+        model,
+        shape,
+        diameter,
+        length,
+        inletHeight,
+        interfaceHeight,
+        gaugeHeight,
+        oilOutletHeight,
+        waterOutletHeight,
+        nameplate,
+        relief,
+        gaugeRange,
+        dumpValve,
+        regulator);
+  }
+
+  @Override
+  public Separator withStatus(Status newStatus) {
+    return new Separator(
+        id,
+        name,
+        at,
+        ground,
+        newStatus,
+        model,
+        shape,
+        diameter,
+        length,
+        inletHeight,
+        interfaceHeight,
+        gaugeHeight,
+        oilOutletHeight,
+        waterOutletHeight,
+        nameplate,
+        relief,
+        gaugeRange,
+        dumpValve,
+        regulator);
+  }
+
+  @Override
+  public Separator withGround(Optional<Elevation> newGround) {
+    return new Separator(
+        id,
+        name,
+        at,
+        newGround,
+        status,
+        model,
+        shape,
+        diameter,
+        length,
+        inletHeight,
+        interfaceHeight,
+        gaugeHeight,
+        oilOutletHeight,
+        waterOutletHeight,
+        nameplate,
+        relief,
+        gaugeRange,
+        dumpValve,
+        regulator);
+  }
+}

@@ -1,0 +1,21 @@
+package tankyard.engine.lease;
+
+/** What a line carries. */
+public enum Service {
+  FLOW_LINE("flow line"),
+  OIL_LEG("oil leg"),
+  WATER_LEG("water leg"),
+  OVERFLOW("overflow"),
+  SUCTION("suction line"),
+  INJECTION("injection line");
+
+  private final String words;
+
+  Service(String words) {
+    this.words = words;
+  }
+
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,167 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Volume;
+
+/**
+ * A stock tank or a water tank. All heights are above its own bottom, which stands on its ground.
+ *
+ * @param model catalogue item it is bought as
+ * @param diameter outside
+ * @param overflowHeight lip of its overflow
+ * @param inletHeight of the inlet line where it enters
+ * @param outletHeight sales outlet of an oil tank: what lies below is bottoms
+ * @param switchHeight high-level switch
+ * @param pumpOn level at which the injection pump starts
+ * @param pumpOff level at which it stops
+ * @param load what a truck takes
+ */
+public record Tank(
+    String id,
+    String name,
+    MapPoint at,
+    Optional<Elevation> ground,
+    Status status,
+    Duty duty,
+    Optional<String> model,
+    Length diameter,
+    Length shellHeight,
+    Length overflowHeight,
+    Length inletHeight,
+    Entry entry,
+    Optional<Length> outletHeight,
+    Optional<Length> switchHeight,
+    Optional<Length> pumpOn,
+    Optional<Length> pumpOff,
+    Optional<Volume> load)
+    implements Thing {
+
+  /** What it holds. */
+  public enum Duty {
+    OIL,
+    WATER
+  }
+
+  /** How the inlet line enters: over the top, or low with the level standing against it. */
+  public enum Entry {
+    TOP,
+    BOTTOM
+  }
+
+  @Override
+  public String kind() {
+    return duty == Duty.OIL ? "oil tank" : "water tank";
+  }
+
+  @Override
+  public Tank movedTo(MapPoint place) {
+    return new Tank(
+        id,
+        name,
+        place,
+        ground,
+        status,
+        duty,
+        model,
+        diameter,
+        shellHeight,
+        overflowHeight,
+        inletHeight,
+        entry,
+        outletHeight,
+        switchHeight,
+        pumpOn,
+        pumpOff,
+        load);
+  }
+
+  @Override
+  public Tank renamed(String newName) {
+    return new Tank(
+        id,
+        newName,
+        at,
+        ground,
+        status,
+        duty,
+        model,
+        diameter,
+        shellHeight,
+        overflowHeight,
+        inletHeight,
+        entry,
+        outletHeight,
+        switchHeight,
+        pumpOn,
+        pumpOff,
+        load);
+  }
+
+  @Override
+  public Tank withId(String newId) {
+    return new Tank(
+        newId,
+        name,
+        at,
+        ground,
+        status,
+        duty,
+        model,
+        diameter,
+        shellHeight,
+        overflowHeight,
+        inletHeight,
+        entry,
+        outletHeight,
+        switchHeight,
+        pumpOn,
+        pumpOff,
+        load);
+  }
+
+  @Override
+  public Tank withStatus(Status newStatus) {
+    return new Tank(
+        id,
+        name,
+        at,
+        ground,
+        newStatus,
+        duty,
+        model,
+        diameter,
+        shellHeight,
+        overflowHeight,
+        inletHeight,
+        entry,
+        outletHeight,
+        switchHeight,
+        pumpOn,
+        pumpOff,
+        load);
+  }
+
+  @Override
+  public Tank withGround(Optional<Elevation> newGround) {
+    return new Tank(
+        id,
+        name,
+        at,
+        newGround,
+        status,
+        duty,
+        model,
+        diameter,
+        shellHeight,
+        overflowHeight,
+        inletHeight,
+        entry,
+        outletHeight,
+        switchHeight,
+        pumpOn,
+        pumpOff,
+        load);
+  }
+}

@@ -1,0 +1,33 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Elevation;
+
+/** Anything that stands at one place on the map and that lines connect to. */
+public sealed interface Thing permits Well, Tee, Separator, Tank, InjectionPump, InjectionWell {
+
+  /** Stable and unique over the whole lease, lines and cases included. */
+  String id();
+
+  String name();
+
+  MapPoint at();
+
+  /** The ground where it stands, if it was shot; otherwise it is read off the map's heights. */
+  Optional<Elevation> ground();
+
+  Status status();
+
+  /** The trade's word for its kind: "well", "oil tank". */
+  String kind();
+
+  Thing movedTo(MapPoint place);
+
+  Thing renamed(String newName);
+
+  Thing withId(String newId);
+
+  Thing withStatus(Status newStatus);
+
+  Thing withGround(Optional<Elevation> newGround);
+}

@@ -1,0 +1,73 @@
+package tankyard.engine.lease;
+
+import java.util.Optional;
+import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.GasRate;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Time;
+
+/**
+ * A pumping well.
+ *
+ * @param oil day's average
+ * @param water day's average
+ * @param gas day's average
+ * @param runsPerDay hours a day the pump runs; the clock round if not said
+ * @param surge the peak of the pump's stroke over its mean while running, felt on a line it has to
+ *     itself
+ * @param boxHeight stuffing box above the ground
+ * @param boxLimit the most pressure its stuffing box is trusted with
+ */
+public record Well(
+    String id,
+    String name,
+    MapPoint at,
+    Optional<Elevation> ground,
+    Status status,
+    LiquidRate oil,
+    LiquidRate water,
+    Optional<GasRate> gas,
+    Optional<Time> runsPerDay,
+    Optional<Fraction> surge,
+    Optional<Length> boxHeight,
+    Optional<Pressure> boxLimit)
+    implements Thing {
+
+  @Override
+  public String kind() {
+    return "well";
+  }
+
+  @Override
+  public Well movedTo(MapPoint place) {
+    return new Well(
+        id, name, place, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+  }
+
+  @Override
+  public Well renamed(String newName) {
+    return new Well(
+        id, newName, at, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+  }
+
+  @Override
+  public Well withId(String newId) {
+    return new Well(
+        newId, name, at, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+  }
+
+  @Override
+  public Well withStatus(Status newStatus) {
+    return new Well(
+        id, name, at, ground, newStatus, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+  }
+
+  @Override
+  public Well withGround(Optional<Elevation> newGround) {
+    return new Well(
+        id, name, at, newGround, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+  }
+}
