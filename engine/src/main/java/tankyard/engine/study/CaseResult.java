@@ -1,0 +1,38 @@
+package tankyard.engine.study;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.working.Caution;
+
+/** Everything worked out for one design case, in the order of the lease. */
+public record CaseResult(
+    DesignCase designCase,
+    List<LineResult> lines,
+    List<WellResult> wells,
+    List<SeparatorResult> separators,
+    StorageResult storage,
+    List<OverflowResult> overflows,
+    List<InjectionResult> injections,
+    List<Caution> cautions) {
+  public CaseResult {
+    lines = List.copyOf(lines);
+    wells = List.copyOf(wells);
+    separators = List.copyOf(separators);
+    overflows = List.copyOf(overflows);
+    injections = List.copyOf(injections);
+    cautions = List.copyOf(cautions);
+  }
+
+  public Optional<LineResult> line(String id) {
+    return lines.stream().filter(l -> l.lineId().equals(id)).findFirst();
+  }
+
+  public Optional<WellResult> well(String id) {
+    return wells.stream().filter(w -> w.wellId().equals(id)).findFirst();
+  }
+
+  public Optional<SeparatorResult> separator(String id) {
+    return separators.stream().filter(s -> s.separatorId().equals(id)).findFirst();
+  }
+}

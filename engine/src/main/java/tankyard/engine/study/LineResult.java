@@ -1,0 +1,58 @@
+package tankyard.engine.study;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.Service;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+
+/**
+ * What one line does in one case.
+ *
+ * @param flow the rate its loss is taken at, positive from its start to its end
+ * @param flowWords why that rate: "running rate x 3 for the stroke"
+ * @param length of pipe
+ * @param lift pressure from the difference in height up to its control point
+ * @param friction up to its control point
+ * @param start pressure at its start
+ * @param end pressure at its end
+ * @param velocityFtPerS of the liquid in the full pipe
+ * @param reynolds number
+ * @param crest the high point that governs, if one does
+ * @param rating what the pipe stands at its temperature with what is in it
+ */
+public record LineResult(
+    String lineId,
+    Service service,
+    LiquidRate flow,
+    String flowWords,
+    Length length,
+    Computed<Pressure> lift,
+    Computed<Pressure> friction,
+    Pressure start,
+    Pressure end,
+    double velocityFtPerS,
+    double reynolds,
+    String regime,
+    Optional<Crest> crest,
+    Optional<Pressure> rating,
+    Volume contents,
+    List<PipePoint> points) {
+
+  public LineResult {
+    points = List.copyOf(points);
+  }
+
+  /** The point past which the line runs part full. */
+  public record Crest(Length distance, tankyard.engine.units.Elevation pipe) {}
+
+  /** The highest pressure anywhere along it. */
+  public Pressure highest() {
+    return points.stream()
+        .map(PipePoint::pressure)
+        .reduce(start, (a, b) -> a.pascals() >= b.pascals() ? a : b);
+  }
+}

@@ -1,0 +1,7 @@
+package tankyard.engine.study;
+
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.working.Computed;
+
+/** What an overflow passes by gravity against all the fluid that may come, in one case. */
+public record OverflowResult(String lineId, Computed<LiquidRate> capacity, LiquidRate allFluid) {}

@@ -1,0 +1,25 @@
+package tankyard.engine.study;
+
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+
+/**
+ * How long a separator holds what comes, in one case.
+ *
+ * @param oil rate into it
+ * @param water rate into it
+ * @param oilVolume above the interface
+ * @param waterVolume below it
+ * @param designWater rate the water leg is sized for
+ */
+public record SeparatorResult(
+    String separatorId,
+    LiquidRate oil,
+    LiquidRate water,
+    Volume oilVolume,
+    Volume waterVolume,
+    Computed<Time> oilMinutes,
+    Computed<Time> waterMinutes,
+    Computed<LiquidRate> designWater) {}

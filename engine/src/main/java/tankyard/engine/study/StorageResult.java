@@ -1,0 +1,31 @@
+package tankyard.engine.study;
+
+import java.util.Optional;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+
+/**
+ * What the tanks give, in one case.
+ *
+ * @param oilRate into the oil tanks
+ * @param waterRate into the water tanks
+ * @param allFluid both, as comes over when the dump valve is stuck
+ * @param oilUsable between the sales outlets and the high switches of all oil tanks
+ * @param haulInterval days between loads
+ * @param roadOut days the road may be shut with a load still to be taken
+ * @param oilNeeded one load and what comes while the road is out
+ * @param waterRoom above pump-on, up to the overflow
+ * @param waterHours until the water tanks run over with the injection pump down
+ */
+public record StorageResult(
+    LiquidRate oilRate,
+    LiquidRate waterRate,
+    LiquidRate allFluid,
+    Optional<Computed<Volume>> oilUsable,
+    Optional<Computed<Time>> haulInterval,
+    Optional<Computed<Time>> roadOut,
+    Optional<Computed<Volume>> oilNeeded,
+    Optional<Computed<Volume>> waterRoom,
+    Optional<Computed<Time>> waterHours) {}

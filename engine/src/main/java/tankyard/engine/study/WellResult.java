@@ -1,0 +1,26 @@
+package tankyard.engine.study;
+
+import java.util.Optional;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.working.Computed;
+
+/**
+ * What one well's stuffing box feels in one case.
+ *
+ * @param separatorId where its fluid ends up
+ * @param rate all fluid, while it runs
+ * @param box pressure at the stuffing box with the gauge at {@code gauge}
+ * @param gauge the separator's gauge reading this was worked out for
+ * @param lift part of it from differences in height and the oil above the inlet
+ * @param friction part of it from line loss
+ */
+public record WellResult(
+    String wellId,
+    String separatorId,
+    LiquidRate rate,
+    Computed<Pressure> box,
+    Pressure gauge,
+    Pressure lift,
+    Pressure friction,
+    Optional<Pressure> limit) {}

@@ -1,0 +1,44 @@
+package tankyard.engine.window;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.units.Pressure;
+
+/**
+ * The back-pressure window of one separator over all design cases: between the least and the most
+ * its gauge may read.
+ *
+ * @param least the largest of what must be reached; empty where no water leg tells
+ * @param most the smallest of what must not be passed; empty where no limit is known
+ * @param needed every lower limit of every case, the governing one first
+ * @param allowed every upper limit of every case, the governing one first
+ * @param tankAlone the least if only the tank is looked at and not the hill
+ * @param notChecked limits nobody knows: "Float pull: the port is not known"
+ * @param recommended a setting in the window; empty where none works
+ * @param setting the typed setting, or else the recommended one
+ */
+public record Window(
+    String separatorId,
+    String separatorName,
+    Optional<PressureLimit> least,
+    Optional<PressureLimit> most,
+    List<PressureLimit> needed,
+    List<PressureLimit> allowed,
+    Optional<PressureLimit> tankAlone,
+    Optional<OilLeg> oilLeg,
+    List<String> notChecked,
+    Pressure buildUp,
+    Optional<Setting> recommended,
+    Optional<Setting> setting) {
+
+  public Window {
+    needed = List.copyOf(needed);
+    allowed = List.copyOf(allowed);
+    notChecked = List.copyOf(notChecked);
+  }
+
+  /** Whether some setting works, build-up included. */
+  public boolean open() {
+    return recommended.isPresent();
+  }
+}
