@@ -1,0 +1,6 @@
+/**
+ * Lease files: reading, checking, writing and saving them.
+ *
+ * <p>Start at {@link tankyard.engine.leasefile.LeaseFiles}.
+ */
+package tankyard.engine.leasefile;
