@@ -15,6 +15,7 @@ public record Source(Kind kind, String citation) {
     DEFINITION("definition"),
     COMMON_PRACTICE("common practice, no source"),
     MEMORY("from memory"),
+    INVENTED("invented for the demonstration"),
     LEASE("typed in this lease");
 
     private final String words;
@@ -47,6 +48,10 @@ public record Source(Kind kind, String citation) {
 
   public static Source memory(String citation) {
     return new Source(Kind.MEMORY, citation);
+  }
+
+  public static Source invented(String citation) {
+    return new Source(Kind.INVENTED, citation);
   }
 
   public static Source lease(String citation) {
