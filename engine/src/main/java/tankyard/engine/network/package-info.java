@@ -1,0 +1,18 @@
+/**
+ * How does the flow split, and what pressure stands at every joint?
+ *
+ * <p>Start at {@link tankyard.engine.network.NetworkSolver}: it takes a {@link
+ * tankyard.engine.network.Network} of {@link tankyard.engine.network.Joint}s and {@link
+ * tankyard.engine.network.Run}s (a JGraphT graph) and gives {@link tankyard.engine.network.Solved},
+ * with an audit of mass and energy. It knows no lease: a {@link tankyard.engine.network.Link} is
+ * any law that says what pressure stands upstream of it.
+ *
+ * <p>SI: m3/s, gauge Pa. Flow is positive from a run's start to its end.
+ *
+ * <p>Trees are swept; loops are solved by Newton's method in global gradient form (Todini and
+ * Pilati 1988, from memory). Dense: made for the tens of joints of a lease.
+ *
+ * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against a
+ * published three-loop network and in {@code NetworkPropertyTest} on random trees and loops.
+ */
+package tankyard.engine.network;

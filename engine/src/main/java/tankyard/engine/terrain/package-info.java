@@ -1,0 +1,15 @@
+/**
+ * How high is the ground here, and how does it run along this route?
+ *
+ * <p>Start at {@link tankyard.engine.terrain.Ground}: made from every known height of a lease, it
+ * gives the height at a place and the {@link tankyard.engine.terrain.Station}s along a route. Since
+ * the ground is made of flat triangles, a profile is exact between its stations: no crest can hide
+ * between two samples.
+ *
+ * <p>SI, metres east and north of the datum, elevations up positive. Triangulation by the JTS
+ * library. Out of scope: how deep the pipe lies ({@code study}), ground water, rock.
+ *
+ * <p>Immutable and thread-safe. Checked in {@code GroundTest} against planes and ridges whose
+ * heights are known.
+ */
+package tankyard.engine.terrain;
