@@ -11,6 +11,8 @@ import tankyard.engine.units.Pressure;
  * @param model catalogue item it is bought as
  * @param diameter inside
  * @param length seam to seam; the height of a vertical one
+ * @param bottomHeight lowest point of the shell; if not said, the interface is taken to stand
+ *     mid-vessel
  * @param interfaceHeight where the float holds the oil and water level
  * @param oilOutletHeight where the regulator sits
  * @param waterOutletHeight where the dump valve sits
@@ -28,6 +30,7 @@ public record Separator(
     Shape shape,
     Length diameter,
     Length length,
+    Optional<Length> bottomHeight,
     Length inletHeight,
     Length interfaceHeight,
     Length gaugeHeight,
@@ -63,6 +66,7 @@ public record Separator(
         shape,
         diameter,
         length,
+        bottomHeight,
         inletHeight,
         interfaceHeight,
         gaugeHeight,
@@ -87,6 +91,7 @@ public record Separator(
         shape,
         diameter,
         length,
+        bottomHeight,
         inletHeight,
         interfaceHeight,
         gaugeHeight,
@@ -111,6 +116,7 @@ public record Separator(
         shape,
         diameter,
         length,
+        bottomHeight,
         inletHeight,
         interfaceHeight,
         gaugeHeight,
@@ -135,6 +141,7 @@ public record Separator(
         shape,
         diameter,
         length,
+        bottomHeight,
         inletHeight,
         interfaceHeight,
         gaugeHeight,
@@ -159,6 +166,7 @@ public record Separator(
         shape,
         diameter,
         length,
+        bottomHeight,
         inletHeight,
         interfaceHeight,
         gaugeHeight,

@@ -88,6 +88,7 @@ final class SampleLease {
         Separator.Shape.HORIZONTAL,
         Length.ofInches(24),
         Length.ofFeet(6),
+        Optional.of(Length.ofFeet(2)),
         Length.ofFeet(3),
         Length.ofFeet(3),
         Length.ofFeet(4),
