@@ -1,0 +1,2 @@
+/** A small invented lease that tests of the studio draw on. */
+package tankyard.app.example;
