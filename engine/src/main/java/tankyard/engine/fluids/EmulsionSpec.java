@@ -1,0 +1,23 @@
+package tankyard.engine.fluids;
+
+import tankyard.engine.units.Fraction;
+
+/**
+ * How oil and water travel together.
+ *
+ * @param inversionWaterCut below it the oil carries the water, from it on the water carries the oil
+ */
+public record EmulsionSpec(Fraction inversionWaterCut) {
+  /** Often taken between 60 and 70 %; from memory. */
+  public static final EmulsionSpec USUAL = new EmulsionSpec(Fraction.ofPercent(60));
+
+  public EmulsionSpec {
+    double ratio = inversionWaterCut.ratio();
+    if (!(ratio > 0 && ratio < 1)) {
+      throw new IllegalArgumentException(
+          "The water cut at which the mixture turns over must lie between 0 and 100 %: "
+              + inversionWaterCut.toPercent()
+              + " %");
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package tankyard.engine.fluids;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.units.Gravity;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.Viscosity;
+import tankyard.engine.working.Caution;
+import tankyard.engine.working.Computed;
+import tankyard.engine.working.Source;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/**
+ * Oil and water in one line. Density by volume. Below the turning water cut the oil carries the
+ * water and the mixture is thicker than the oil: {@code mu = mu_oil (1 + 2.5 phi + 14.1 phi^2)},
+ * phi the water cut (Guth and Simha 1936 form, from memory; made for phi below 0.4). From it on the
+ * water carries the oil and the brine's own viscosity is taken. The jump between the two is real in
+ * kind and rough in size: near it, both answers are worth a look.
+ */
+final class Mixture {
+  private static final double GUTH_SIMHA_LIMIT = 0.4;
+  private static final double NEAR = 0.1;
+  private static final Source BY_VOLUME = Source.definition("parts by volume");
+  private static final Source GUTH_SIMHA =
+      Source.memory("Guth and Simha 1936: drops of water in oil");
+  private static final Source WATER_CARRIES =
+      Source.commonPractice("water-continuous mixture taken as thick as its water");
+
+  private final LiquidState oil;
+  private final LiquidState brine;
+  private final double waterCut;
+  private final double inversion;
+
+  Mixture(LiquidState oil, LiquidState brine, double waterCut, EmulsionSpec emulsion) {
+    this.oil = oil;
+    this.brine = brine;
+    this.waterCut = waterCut;
+    inversion = emulsion.inversionWaterCut().ratio();
+  }
+
+  LiquidState state() {
+    String name = "oil and water, " + Said.percent(waterCut) + " water";
+    List<Caution> all = new ArrayList<>(cautions());
+    (waterCut < inversion ? oil.cautions() : brine.cautions()).forEach(all::add);
+    return LiquidState.of(name, oil.temperature(), gravity(), viscosity().with(all));
+  }
+
+  private Computed<Gravity> gravity() {
+    double so = oil.gravity().value().specific();
+    double sw = brine.gravity().value().specific();
+    return Computed.of(
+        Gravity.of(so * (1 - waterCut) + sw * waterCut, Unit.SPECIFIC_GRAVITY),
+        () ->
+            Working.of(
+                    "Gravity of oil and water together",
+                    "SG",
+                    "SGo*(1-phi)+SGw*phi",
+                    Unit.SPECIFIC_GRAVITY,
+                    BY_VOLUME,
+                    Term.number("SGo", "gravity of the oil here", so),
+                    Term.number("SGw", "gravity of the brine here", sw),
+                    Term.number("phi", "water cut", waterCut))
+                .from(List.of(oil.gravity().working(), brine.gravity().working())));
+  }
+
+  private Computed<Viscosity> viscosity() {
+    return waterCut < inversion ? oilCarries() : waterCarries();
+  }
+
+  private Computed<Viscosity> oilCarries() {
+    double muOil = oil.viscosity().value().toCentipoise();
+    double thicker = 1 + 2.5 * waterCut + 14.1 * waterCut * waterCut;
+    return Computed.of(
+        Viscosity.ofCentipoise(muOil * thicker),
+        () ->
+            Working.of(
+                    "Viscosity, the oil carrying the water",
+                    "mu",
+                    "mu_oil*(1+2.5*phi+14.1*phi^2)",
+                    Unit.CENTIPOISE,
+                    GUTH_SIMHA,
+                    Term.of("mu_oil", "viscosity of the oil", muOil, Unit.CENTIPOISE),
+                    Term.number("phi", "water cut", waterCut))
+                .from(List.of(oil.viscosity().working())));
+  }
+
+  private Computed<Viscosity> waterCarries() {
+    double muWater = brine.viscosity().value().toCentipoise();
+    return Computed.of(
+        brine.viscosity().value(),
+        () ->
+            Working.of(
+                    "Viscosity, the water carrying the oil",
+                    "mu",
+                    "mu_w",
+                    Unit.CENTIPOISE,
+                    WATER_CARRIES,
+                    Term.of("mu_w", "viscosity of the brine", muWater, Unit.CENTIPOISE))
+                .from(List.of(brine.viscosity().working())));
+  }
+
+  private List<Caution> cautions() {
+    List<Caution> said = new ArrayList<>();
+    if (waterCut > GUTH_SIMHA_LIMIT && waterCut < inversion) {
+      said.add(
+          new Caution(
+              "emulsion-out-of-range",
+              Said.percent(waterCut)
+                  + " water is above the 40 % the emulsion law was made for; measure the"
+                  + " emulsion's viscosity before spending on it."));
+    }
+    if (Math.abs(waterCut - inversion) < NEAR) {
+      said.add(
+          new Caution(
+              "emulsion-near-inversion",
+              Said.percent(waterCut)
+                  + " water is close to the "
+                  + Said.percent(inversion)
+                  + " at which water starts to carry the oil; the viscosity could be either side's,"
+                  + " so look at both."));
+    }
+    return said;
+  }
+}

@@ -1,0 +1,109 @@
+package tankyard.engine.pipes;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.fluids.Liquid;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Caution;
+import tankyard.engine.working.Computed;
+import tankyard.engine.working.Source;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/** The workings of a marched line in field units: psi, ft, in, bbl/d, cP. */
+public final class LineWorking {
+  private static final Source HYDROSTATICS =
+      Source.definition("hydrostatics, fresh water 0.4331 psi/ft at 60 °F");
+
+  private final LineLaw line;
+  private final double flowM3PerS;
+  private final Liquid liquid;
+  private final MarchResult march;
+
+  /** Of {@code march}, which came from {@code line.march(flowM3PerS, liquid, ...)}. */
+  public LineWorking(LineLaw line, double flowM3PerS, Liquid liquid, MarchResult march) {
+    this.line = line;
+    this.flowM3PerS = flowM3PerS;
+    this.liquid = liquid;
+    this.march = march;
+  }
+
+  /** The rise from the upstream end to the control point or the downstream end. */
+  public Computed<Pressure> lift() {
+    return Computed.of(pressure(march.staticPascals()), this::liftWorking);
+  }
+
+  /** Friction over the same stretch. */
+  public Computed<Pressure> friction() {
+    return Computed.of(pressure(march.frictionPascals()), this::frictionWorking).with(cautions());
+  }
+
+  private Working liftWorking() {
+    double riseM = march.staticPascals() / liquid.staticPascals(1);
+    String name =
+        march.control().isPresent() ? "rise to the high point" : "rise from one end to the other";
+    return Working.of(
+        "Lift",
+        "dp",
+        "0.4331*SG*z",
+        Unit.PSI,
+        HYDROSTATICS,
+        Term.number("SG", "gravity of the liquid", liquid.specificGravity()),
+        Term.of("z", name, riseM / Unit.FOOT.toSi(1), Unit.FOOT));
+  }
+
+  private Working frictionWorking() {
+    List<Working> runs = new ArrayList<>();
+    for (int r = 0; r < line.runs().size(); r++) {
+      double share = share(r);
+      if (share > 0) {
+        runs.add(new RunWorking(line.runs().get(r), liquid, Math.abs(flowM3PerS)).friction(share));
+      }
+    }
+    return runs.size() == 1 ? runs.get(0) : sum(runs);
+  }
+
+  private Working sum(List<Working> runs) {
+    StringBuilder formula = new StringBuilder("0");
+    List<Term> terms = new ArrayList<>();
+    for (Working run : runs) {
+      String symbol = "dp" + (terms.size() + 1);
+      formula.append("+").append(symbol);
+      terms.add(Term.of(symbol, "friction of run " + (terms.size() + 1), run.value(), Unit.PSI));
+    }
+    return new Working(
+        "Friction", "dp", formula.toString(), terms, Unit.PSI, RunWorking.DARCY, runs);
+  }
+
+  /** How much of a run lies between the upstream end and the control point. */
+  private double share(int r) {
+    double from = 0;
+    for (int k = 0; k < r; k++) {
+      from += line.runs().get(k).path().lengthM();
+    }
+    double length = line.runs().get(r).path().lengthM();
+    boolean forward = flowM3PerS >= 0;
+    double all = line.lengthM();
+    double cut = march.control().map(ControlPoint::distanceM).orElse(forward ? all : 0);
+    double covered = forward ? cut - from : from + length - cut;
+    return Math.min(1, Math.max(0, covered / length));
+  }
+
+  private List<Caution> cautions() {
+    List<Caution> said = new ArrayList<>();
+    for (int r = 0; r < line.runs().size(); r++) {
+      said.addAll(PipeCautions.of(line.runs().get(r), march.flows().get(r)));
+    }
+    return said.stream().distinct().toList();
+  }
+
+  private static Pressure pressure(double pascals) {
+    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
+  }
+
+  static Length feet(double metres) {
+    return Length.of(Unit.FOOT.fromSi(metres), Unit.FOOT);
+  }
+}

@@ -1,0 +1,41 @@
+package tankyard.engine.pipes;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.units.Figures;
+import tankyard.engine.working.Caution;
+
+/** What must be said with a pipe's friction. */
+final class PipeCautions {
+  private PipeCautions() {}
+
+  static List<Caution> of(PipeRun run, FlowState state) {
+    List<Caution> said = new ArrayList<>();
+    if (state.regime() == FlowRegime.TRANSITION) {
+      said.add(
+          new Caution(
+              "flow-in-transition",
+              "At Reynolds number "
+                  + Figures.significant(state.reynolds(), 3)
+                  + " the flow is neither laminar nor turbulent (2000 to 4000): the friction can"
+                  + " jump by half either way."));
+    }
+    if (run.relativeRoughness() > PipeRun.ROUGHEST) {
+      said.add(
+          new Caution(
+              "wall-very-rough",
+              "The wall's roughness is "
+                  + Figures.significant(run.relativeRoughness(), 3)
+                  + " of the bore, more than the 0.05 the friction law was drawn for; check it."));
+    }
+    if (state.regime() == FlowRegime.LAMINAR && run.minor().k() > 0) {
+      said.add(
+          new Caution(
+              "fittings-in-laminar-flow",
+              "The flow is laminar (Reynolds number "
+                  + Figures.significant(state.reynolds(), 3)
+                  + "), where fittings cost more than their K for turbulent flow says."));
+    }
+    return said;
+  }
+}
