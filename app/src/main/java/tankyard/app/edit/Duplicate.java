@@ -46,7 +46,8 @@ public record Duplicate(List<Thing> things, List<Line> lines, double eastM, doub
     for (Thing thing : things) {
       newIds.put(
           thing.id(),
-          Naming.nextId(before, Naming.prefix(thing), new java.util.HashSet<>(newIds.values())));
+          Naming.nextId(
+              before, ThingKind.of(thing).letters(), new java.util.HashSet<>(newIds.values())));
     }
     return newIds;
   }

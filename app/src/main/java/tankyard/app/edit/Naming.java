@@ -6,38 +6,14 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import tankyard.engine.lease.DesignCase;
-import tankyard.engine.lease.InjectionPump;
-import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
-import tankyard.engine.lease.Tank;
-import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
-import tankyard.engine.lease.Well;
 
 /** What things are called: ids like W11, names like "Well 11", and how a step speaks of them. */
 public final class Naming {
   private Naming() {}
-
-  /** The letter that ids of its kind begin with, as it is chalked on a tank or a tee. */
-  public static String prefix(Thing thing) {
-    if (thing instanceof Well) {
-      return "W";
-    } else if (thing instanceof Tee) {
-      return "T";
-    } else if (thing instanceof Separator) {
-      return "S";
-    } else if (thing instanceof Tank tank) {
-      return tank.duty() == Tank.Duty.OIL ? "OT" : "WT";
-    } else if (thing instanceof InjectionPump) {
-      return "P";
-    } else if (thing instanceof InjectionWell) {
-      return "IW";
-    }
-    throw new IllegalArgumentException("No id letter for a " + thing.kind());
-  }
 
   /** The first id with the prefix whose number is above all that the lease uses. */
   public static String nextId(Lease lease, String prefix) {

@@ -24,6 +24,10 @@
  * tankyard.app.edit.Rename}, {@link tankyard.app.edit.SetStatus}, {@link
  * tankyard.app.edit.Duplicate}, {@link tankyard.app.edit.Align}.
  *
+ * <p>{@link tankyard.app.edit.Blanks} makes new things and lines, {@link tankyard.app.edit.Naming}
+ * their ids and names. {@link tankyard.app.edit.Hand} is what the person is about to set down or
+ * draw.
+ *
  * <p>A typed ground height belongs to the place where it was shot: {@code Places} says what a move
  * does with it.
  *

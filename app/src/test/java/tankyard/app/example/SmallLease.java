@@ -147,6 +147,7 @@ public final class SmallLease {
         Separator.Shape.HORIZONTAL,
         Length.ofInches(30),
         Length.ofFeet(10),
+        Optional.empty(),
         Length.ofFeet(4),
         Length.ofFeet(2.5),
         Length.ofFeet(4),
