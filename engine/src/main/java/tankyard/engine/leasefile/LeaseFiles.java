@@ -1,46 +1,58 @@
 package tankyard.engine.leasefile;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import tankyard.engine.lease.Lease;
-import tankyard.engine.lease.Unknowns;
 
 /** The one door to lease files. */
 public final class LeaseFiles {
   /** How a lease file's name ends. */
   public static final String EXTENSION = ".lease.json";
 
+  private static final String ACCEPTED = "a lease file that can be read";
+
   private LeaseFiles() {}
 
-  public static Lease read(Path file) throws IOException {
-    return read(file.getFileName().toString(), Files.readAllBytes(file));
+  /**
+   * Reads a lease.
+   *
+   * @throws LeaseFileException saying what is wrong with the file, or that there is none
+   */
+  public static Lease read(Path file) throws LeaseFileException {
+    if (Files.isDirectory(file)) {
+      throw unreadable(file.toString(), "a folder", null);
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(file.toString(), in);
+    } catch (LeaseFileException e) {
+      throw e;
+    } catch (NoSuchFileException e) {
+      throw unreadable(file.toString(), "no such file", e);
+    } catch (IOException e) {
+      throw unreadable(file.toString(), "a file that does not open (" + e + ")", e);
+    }
   }
 
-  public static Lease read(String name, InputStream in) throws IOException {
-    return read(name, in.readAllBytes());
-  }
-
-  private static Lease read(String name, byte[] bytes) throws IOException {
-    JsonNode tree = LeaseMapper.mapper().readTree(new String(bytes, StandardCharsets.UTF_8));
-    if (!(tree instanceof ObjectNode object)) {
-      throw new IOException(name + " is no lease file");
-    }
-    for (String part : new String[] {"practice", "prices"}) {
-      if (!object.has(part)) {
-        object.putObject(part);
-      }
-    }
+  /**
+   * Reads a lease.
+   *
+   * @param name what messages call the file
+   */
+  public static Lease read(String name, InputStream in) throws LeaseFileException {
+    byte[] bytes;
     try {
-      return LeaseMapper.fromTree(object).withUnknowns(Unknowns.none());
-    } catch (JsonProcessingException e) {
-      throw new IOException(name + ": " + e.getOriginalMessage(), e);
+      bytes = in.readNBytes(Utf8.MOST_BYTES + 1);
+    } catch (IOException e) {
+      throw unreadable(name, "a file that breaks off (" + e.getMessage() + ")", e);
     }
+    return LeaseReader.read(name, bytes);
   }
 
   /** The file's bytes: the same lease gives the same bytes. */
@@ -50,14 +62,48 @@ public final class LeaseFiles {
 
   /** The file's text. */
   public static String toJson(Lease lease) {
-    ObjectNode tree = LeaseMapper.mapper().createObjectNode();
-    tree.put("format", "tankyard-lease");
-    tree.put("version", 1);
+    ObjectNode tree = LeaseVersions.CURRENT.head();
     tree.setAll(LeaseMapper.toTree(lease));
+    UnknownFields.putBack(tree, lease.unknowns());
     return LeasePrinter.print(tree);
   }
 
-  public static void save(Lease lease, Path file) throws IOException {
-    Files.write(file, write(lease));
+  /**
+   * What would keep the lease's file from being read again; empty if nothing. An edit that brings a
+   * problem in is best refused at once.
+   *
+   * @param name what messages call the file
+   */
+  public static List<Problem> problems(String name, Lease lease) {
+    try {
+      LeaseReader.read(name, write(lease));
+      return List.of();
+    } catch (LeaseFileException e) {
+      return e.problems().stream().map(LeaseFiles::withoutPosition).toList();
+    }
+  }
+
+  /**
+   * Saves a lease. At every moment the file is the old one or the new one, whole. A file that
+   * stands there and can't be read as a lease is kept beside it.
+   *
+   * @throws LeaseFileException if the lease could not be read again; nothing is written then
+   */
+  public static SavedFile save(Lease lease, Path file) throws IOException {
+    List<Problem> problems = problems(file.toString(), lease);
+    if (!problems.isEmpty()) {
+      throw new LeaseFileException(problems, null);
+    }
+    return AtomicSave.save(write(lease), file);
+  }
+
+  /** The lines of a file that is not written yet are no place to send anybody to. */
+  private static Problem withoutPosition(Problem p) {
+    return new Problem(p.file(), p.place(), Optional.empty(), p.found(), p.accepted());
+  }
+
+  private static LeaseFileException unreadable(String file, String found, Throwable cause) {
+    return new LeaseFileException(
+        List.of(new Problem(file, "", Optional.empty(), found, ACCEPTED)), cause);
   }
 }

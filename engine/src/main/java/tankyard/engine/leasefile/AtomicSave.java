@@ -1,0 +1,100 @@
+package tankyard.engine.leasefile;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Optional;
+import java.util.concurrent.ThreadLocalRandom;
+
+/**
+ * Puts a whole new file in the place of the old one in one step, so that whoever looks, at whatever
+ * moment, finds the old lease or the new one. What stood there and was no readable lease is kept
+ * beside it.
+ */
+final class AtomicSave {
+  private final Path target;
+
+  private AtomicSave(Path target) {
+    this.target = target;
+  }
+
+  static SavedFile save(byte[] bytes, Path file) throws IOException {
+    // Through a link, so that the link stays one.
+    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
+    AtomicSave save = new AtomicSave(target);
+    Optional<Path> kept = Files.exists(target) ? save.keepAside() : Optional.empty();
+    save.replace(bytes);
+    return new SavedFile(file, kept);
+  }
+
+  private void replace(byte[] bytes) throws IOException {
+    Path fresh = target.resolveSibling(hidden());
+    try {
+      write(bytes, fresh);
+      copyPermissions(fresh);
+      Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+      force(target.getParent());
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  private String hidden() {
+    String random = Long.toString(ThreadLocalRandom.current().nextLong(Long.MAX_VALUE), 36);
+    return "." + target.getFileName() + "." + random + ".saving";
+  }
+
+  private static void write(byte[] bytes, Path file) throws IOException {
+    try (FileChannel out =
+        FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+      ByteBuffer rest = ByteBuffer.wrap(bytes);
+      while (rest.hasRemaining()) {
+        out.write(rest);
+      }
+      // Before the move: a power cut must not leave a name with nothing behind it.
+      out.force(true);
+    }
+  }
+
+  private void copyPermissions(Path fresh) throws IOException {
+    PosixFileAttributeView view = Files.getFileAttributeView(fresh, PosixFileAttributeView.class);
+    if (view != null && Files.exists(target)) {
+      view.setPermissions(Files.getPosixFilePermissions(target));
+    }
+  }
+
+  /** Makes the move itself last; not every system lets a folder be opened for that. */
+  private static void force(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      return; // The file is whole either way; only how soon the move is on the disk differs.
+    }
+  }
+
+  private Optional<Path> keepAside() throws IOException {
+    try {
+      LeaseReader.read(target.toString(), Files.readAllBytes(target));
+      return Optional.empty();
+    } catch (LeaseFileException e) {
+      return Optional.of(copyAside());
+    }
+  }
+
+  private Path copyAside() throws IOException {
+    for (int n = 1; ; n++) {
+      Path aside = target.resolveSibling(target.getFileName() + (n == 1 ? "~" : "~" + n));
+      try {
+        return Files.copy(target, aside, StandardCopyOption.COPY_ATTRIBUTES);
+      } catch (FileAlreadyExistsException e) {
+        continue; // An earlier one is kept there; take the next name.
+      }
+    }
+  }
+}

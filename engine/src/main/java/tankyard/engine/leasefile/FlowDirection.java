@@ -1,0 +1,91 @@
+package tankyard.engine.leasefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.KosarajuStrongConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.DirectedMultigraph;
+import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Well;
+
+/**
+ * Finds lines that run the wrong way: from a tank back to the separator, or round and round. A loop
+ * of flow lines is no fault: the fluid finds its way through either side.
+ */
+final class FlowDirection {
+  private FlowDirection() {}
+
+  /** For a lease in which every line has its two ends. */
+  static List<Complaint> complaints(Lease lease) {
+    List<Complaint> found = new ArrayList<>();
+    for (int i = 0; i < lease.lines().size(); i++) {
+      backwards(lease, lease.lines().get(i), "/lines/" + i, found);
+    }
+    if (found.isEmpty()) {
+      round(lease, found);
+    }
+    return found;
+  }
+
+  private static void backwards(Lease lease, Line line, String place, List<Complaint> found) {
+    Thing from = lease.thing(line.from()).orElseThrow();
+    Thing to = lease.thing(line.to()).orElseThrow();
+    if (from instanceof Tee || to instanceof Tee || step(from) <= step(to)) {
+      return;
+    }
+    found.add(
+        new Complaint(
+            place + "/to",
+            "a " + line.kind() + " from the " + named(from) + " back to the " + named(to),
+            "a line the way the fluid goes: wells, separators, tanks, pumps, injection wells"));
+  }
+
+  /** How far along its way the fluid is. Tees may stand anywhere. */
+  private static int step(Thing thing) {
+    if (thing instanceof Well) {
+      return 0;
+    }
+    if (thing instanceof Separator) {
+      return 1;
+    }
+    if (thing instanceof Tank) {
+      return 2;
+    }
+    return thing instanceof InjectionPump ? 3 : 4;
+  }
+
+  private static String named(Thing thing) {
+    return thing.kind() + " \"" + thing.id() + "\"";
+  }
+
+  private static void round(Lease lease, List<Complaint> found) {
+    Graph<String, DefaultEdge> graph = new DirectedMultigraph<>(DefaultEdge.class);
+    lease.things().forEach(t -> graph.addVertex(t.id()));
+    lease.lines().forEach(l -> graph.addEdge(l.from(), l.to()));
+    List<Set<String>> rounds =
+        new KosarajuStrongConnectivityInspector<>(graph).stronglyConnectedSets();
+    for (int i = 0; i < lease.lines().size(); i++) {
+      Line line = lease.lines().get(i);
+      for (Set<String> things : rounds) {
+        boolean inside = things.contains(line.from()) && things.contains(line.to());
+        if (inside && line.service() != Service.FLOW_LINE) {
+          found.add(
+              new Complaint(
+                  "/lines/" + i,
+                  "a " + line.kind() + " in a ring through " + new TreeSet<>(things),
+                  "a line that does not lead back to where its fluid came from"));
+        }
+      }
+    }
+  }
+}
