@@ -1,13 +1,15 @@
 package tankyard.engine.leasefile;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import tankyard.engine.units.Unit;
 
 /** The table of limits, by record and field. */
@@ -26,21 +28,28 @@ final class Limits {
   }
 
   private static Map<String, Limit> load() {
-    try (BufferedReader in =
-        new BufferedReader(
-            new InputStreamReader(
-                Limits.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8))) {
-      return in.lines()
-          .filter(line -> !line.startsWith("#") && !line.startsWith("record,"))
-          .map(line -> line.split(",", -1))
-          .collect(Collectors.toUnmodifiableMap(cells -> cells[0] + "." + cells[1], Limits::limit));
+    CSVFormat format =
+        CSVFormat.DEFAULT
+            .builder()
+            .setCommentMarker('#')
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get();
+    try (Reader in =
+        new InputStreamReader(Limits.class.getResourceAsStream(RESOURCE), StandardCharsets.UTF_8)) {
+      return format.parse(in).stream()
+          .collect(
+              Collectors.toUnmodifiableMap(
+                  row -> row.get("record") + "." + row.get("field"), Limits::limit));
     } catch (IOException e) {
       throw new UncheckedIOException(RESOURCE + " must be on the class path", e);
     }
   }
 
-  private static Limit limit(String[] cells) {
+  private static Limit limit(CSVRecord row) {
     return new Limit(
-        Double.parseDouble(cells[2]), Double.parseDouble(cells[3]), Unit.valueOf(cells[4]));
+        Double.parseDouble(row.get("least")),
+        Double.parseDouble(row.get("most")),
+        Unit.valueOf(row.get("unit")));
   }
 }

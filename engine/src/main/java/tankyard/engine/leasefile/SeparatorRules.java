@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.units.AmountText;
 
 /** Heights and ranges of one separator that contradict each other. */
 final class SeparatorRules {
@@ -24,9 +25,32 @@ final class SeparatorRules {
                 separator.interfaceHeight(),
                 "the oil outlet, ",
                 separator.oilOutletHeight()),
+            interfaceInShell(separator, place),
             range(separator.regulator(), place + "/regulator"))
         .flatMap(Optional::stream)
         .toList();
+  }
+
+  private static Optional<Complaint> interfaceInShell(Separator separator, String place) {
+    boolean lying = separator.shape() == Separator.Shape.HORIZONTAL;
+    double heads = lying ? 0 : separator.diameter().metres();
+    double height = heads + (lying ? separator.diameter() : separator.length()).metres();
+    return separator
+        .bottomHeight()
+        .filter(
+            bottom -> {
+              double level = separator.interfaceHeight().metres() - bottom.metres();
+              return level < 0 || level > height;
+            })
+        .map(
+            bottom ->
+                new Complaint(
+                    place + "/bottomHeight",
+                    "a bottom at "
+                        + AmountText.print(bottom.typed())
+                        + " with the interface at "
+                        + AmountText.print(separator.interfaceHeight().typed()),
+                    "a shell that has its interface inside"));
   }
 
   private static Optional<Complaint> range(Regulator regulator, String place) {
