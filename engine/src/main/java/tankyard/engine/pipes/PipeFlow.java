@@ -22,8 +22,7 @@ public final class PipeFlow implements FlowLaw {
   @Override
   public Drop drop(double flowM3PerS) {
     double q = Math.abs(flowM3PerS);
-    double resistance = liquid.densityKgPerM3() / (2 * run.areaM2() * run.areaM2());
-    Drop size = friction(q, resistance).plus(fittings(q, resistance));
+    Drop size = friction(q).plus(fittings(q));
     return new Drop(Math.copySign(size.pascals(), flowM3PerS), size.slope());
   }
 
@@ -38,23 +37,30 @@ public final class PipeFlow implements FlowLaw {
     return new FlowState(velocity, reynolds, f.regime(), f.factor());
   }
 
-  private Drop friction(double q, double resistance) {
+  private Drop friction(double q) {
     double reynolds = reynolds(q);
     if (reynolds <= FrictionFactor.LAMINAR_UP_TO) {
-      // 64/Re written out, so that no flow has a slope and no division by zero.
-      double slope = 64 * lengthM / run.boreM() * resistance * viscousFlow();
-      return new Drop(slope * q, slope);
+      return viscous(64 * lengthM / run.boreM(), q);
     }
     FrictionFactor f = FrictionFactor.at(reynolds, run.relativeRoughness());
-    double pascals = f.factor() * lengthM / run.boreM() * resistance * q * q;
+    double pascals = pascals(f.factor() * lengthM / run.boreM(), q);
     return new Drop(pascals, f.exponent() * pascals / q);
   }
 
-  private Drop fittings(double q, double resistance) {
-    double k = run.minor().k();
-    double viscousSlope = run.minor().viscousK() * resistance * viscousFlow();
-    return new Drop(
-        k * resistance * q * q + viscousSlope * q, 2 * k * resistance * q + viscousSlope);
+  private Drop fittings(double q) {
+    double square = pascals(run.minor().k(), q);
+    double slope = q == 0 ? 0 : 2 * square / q;
+    return new Drop(square, slope).plus(viscous(run.minor().viscousK(), q));
+  }
+
+  /** Velocity heads over the Reynolds number: multiplied out, so that no flow has a slope too. */
+  private Drop viscous(double headsTimesReynolds, double q) {
+    double slope = pascals(headsTimesReynolds, viscousFlow()) / viscousFlow();
+    return new Drop(slope * q, slope);
+  }
+
+  private double pascals(double velocityHeads, double q) {
+    return DarcyWeisbach.pascals(velocityHeads, liquid.densityKgPerM3(), q / run.areaM2());
   }
 
   private double reynolds(double q) {

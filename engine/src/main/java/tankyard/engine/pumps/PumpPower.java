@@ -49,6 +49,15 @@ public final class PumpPower {
     return brake(rate, rise, Fraction.ofPercent(100));
   }
 
+  /**
+   * Electricity used, kWh.
+   *
+   * @param motorAndDrive efficiency between the meter and the shaft
+   */
+  public static double kilowattHours(Power brake, Fraction motorAndDrive, Time running) {
+    return brake.watts() / 1000 / motorAndDrive.ratio() * running.toHours();
+  }
+
   /** Hours a day a pump must run; above 24 it can't keep up. */
   public static Computed<Time> hoursADay(LiquidRate dailyWater, LiquidRate pump) {
     if (pump.cubicMetresPerSecond() == 0) {
