@@ -3,6 +3,7 @@ package tankyard.engine.units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /** Numbers as digits: plain notation, a point for the decimals, no grouping. */
 public final class Figures {
@@ -33,6 +34,11 @@ public final class Figures {
   public static String decimals(double value, int decimals) {
     BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+  }
+
+  /** A whole number with a comma between thousands: for words. */
+  public static String grouped(double value) {
+    return String.format(Locale.ROOT, "%,.0f", value);
   }
 
   private static String trim(String digits) {

@@ -10,6 +10,10 @@ public record Fraction(Amount typed) implements Quantity {
     return new Fraction(new Amount(value, unit));
   }
 
+  public static Fraction ofRatio(double value) {
+    return of(value, Unit.ONE);
+  }
+
   public static Fraction ofPercent(double value) {
     return of(value, Unit.PERCENT);
   }

@@ -1,0 +1,160 @@
+package tankyard.engine.study;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tankyard.engine.fluids.LiquidState;
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Well;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Temperature;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Computed;
+
+/** One design case of a surveyed lease: its liquids, its rates, and what follows from them. */
+public final class CaseStudy {
+  private final Survey survey;
+  private final DesignCase designCase;
+  private final Temperature ground;
+  private final Map<String, WellFlow> wells = new LinkedHashMap<>();
+  private final Map<String, String> separatorOf = new LinkedHashMap<>();
+  private final Gathering gathering;
+  private final LiquidState oil;
+  private final LiquidState brine;
+
+  public CaseStudy(Survey survey, DesignCase designCase) {
+    this.survey = survey;
+    this.designCase = designCase;
+    this.ground =
+        designCase.season() == DesignCase.Season.WINTER
+            ? Defaults.groundWinter(survey.lease().site())
+            : Defaults.groundSummer(survey.lease().site());
+    for (Well well : survey.lease().wells()) {
+      if (well.status().stays()) {
+        wells.put(well.id(), WellFlow.of(well, designCase));
+      }
+    }
+    this.gathering = new Gathering(survey.gathering(), wells, survey.fluids(), ground);
+    this.oil = survey.fluids().oil(ground);
+    this.brine = survey.fluids().brine(ground);
+    GatheringState nominal = gatheringAt(Map.of());
+    for (String well : nominal.wellIds()) {
+      nominal.separatorOf(well).ifPresent(s -> separatorOf.put(well, s));
+    }
+  }
+
+  public Survey survey() {
+    return survey;
+  }
+
+  public Lease lease() {
+    return survey.lease();
+  }
+
+  public DesignCase designCase() {
+    return designCase;
+  }
+
+  /** Temperature of the ground at the lines. */
+  public Temperature ground() {
+    return ground;
+  }
+
+  public LiquidState oil() {
+    return oil;
+  }
+
+  public LiquidState brine() {
+    return brine;
+  }
+
+  public VesselHead vessel(Separator separator) {
+    return new VesselHead(separator, survey.ground().metresUnder(separator), oil, brine);
+  }
+
+  /**
+   * The gathering lines for given gauge readings, in Pa by separator; a separator not named reads
+   * nothing.
+   */
+  public GatheringState gatheringAt(Map<String, Double> gaugePa) {
+    Map<String, Double> inlet = new LinkedHashMap<>();
+    for (Separator separator : survey.separators()) {
+      VesselHead head = vessel(separator);
+      double inletM = head.groundM() + separator.inletHeight().metres();
+      inlet.put(
+          separator.id(), gaugePa.getOrDefault(separator.id(), 0.0) + head.fromGaugeTo(inletM));
+    }
+    return gathering.at(inlet);
+  }
+
+  /** What a well's way to a separator adds; empty where it leads elsewhere or nowhere. */
+  public Optional<WellLoad> load(String wellId, GatheringState state, Separator separator) {
+    if (!separator.id().equals(separatorOf.get(wellId))) {
+      return Optional.empty();
+    }
+    VesselHead head = vessel(separator);
+    double lift = head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
+    double friction = 0;
+    List<LineRun> way = state.wayOf(wellId);
+    boolean cut = false;
+    for (int i = way.size() - 1; i >= 0; i--) {
+      LineRun run = way.get(i);
+      boolean crest = run.march().control().isPresent();
+      cut |= crest;
+      lift = (crest ? 0 : lift) + run.march().staticPascals();
+      friction = (crest ? 0 : friction) + run.march().frictionPascals();
+    }
+    return Optional.of(
+        new WellLoad(wellId, lift, friction, way.get(0).liquid().liquid(), !cut, way));
+  }
+
+  List<WellFlow> wellsOf(String separatorId) {
+    return wells.values().stream()
+        .filter(w -> separatorId.equals(separatorOf.get(w.well().id())))
+        .toList();
+  }
+
+  List<WellFlow> wells() {
+    return List.copyOf(wells.values());
+  }
+
+  WellFlow well(String id) {
+    return wells.get(id);
+  }
+
+  /** The rate a separator's water leg must carry. */
+  public Computed<LiquidRate> designWater(Separator separator) {
+    return DesignWater.of(this, separator);
+  }
+
+  /** Oil into a separator in this case, m3/s. */
+  public double oilInto(Separator separator) {
+    return wellsOf(separator.id()).stream().mapToDouble(WellFlow::oil).sum();
+  }
+
+  /** Every water leg of a separator at the design rate. */
+  public List<LegRun> waterLegs(Separator separator) {
+    double rate = designWater(separator).value().cubicMetresPerSecond();
+    return legs(separator, Service.WATER_LEG, rate, "design water rate", brine);
+  }
+
+  /** Every oil leg of a separator at the oil rate of this case. */
+  public List<LegRun> oilLegs(Separator separator) {
+    return legs(separator, Service.OIL_LEG, oilInto(separator), "the separator's oil", oil);
+  }
+
+  private List<LegRun> legs(
+      Separator separator, Service service, double rate, String words, LiquidState liquid) {
+    return Leg.of(survey, separator, service).stream()
+        .map(leg -> LegRun.of(leg, rate, words, liquid, survey.ground().metresUnder(leg.tank())))
+        .toList();
+  }
+
+  static LiquidRate barrels(double cubicMetresPerSecond) {
+    return LiquidRate.of(Unit.BARREL_PER_DAY.fromSi(cubicMetresPerSecond), Unit.BARREL_PER_DAY);
+  }
+}

@@ -1,0 +1,69 @@
+package tankyard.engine.study;
+
+import java.util.Optional;
+import tankyard.engine.lease.Practice;
+import tankyard.engine.lease.Site;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Temperature;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Source;
+
+/**
+ * What is taken where nobody typed a value. Each use of one is listed as an {@link Assumption}; the
+ * numbers are field habit, so they are few, round and here.
+ */
+public final class Defaults {
+  static final Source HABIT = Source.commonPractice("field habit");
+
+  public static final Fraction DESIGN_WATER = Fraction.ofRatio(2);
+  public static final Pressure MARGIN = Pressure.ofPsi(1);
+  public static final Fraction RELIEF_SHARE = Fraction.ofPercent(90);
+  public static final Length DEPTH = Length.ofFeet(3);
+  public static final Volume LOAD = Volume.ofBarrels(180);
+  public static final Time ROAD_OUT = Time.ofDays(3);
+  public static final Time NIGHT_OUT = Time.ofHours(12);
+  public static final Temperature GROUND_SUMMER = Temperature.ofFahrenheit(70);
+  public static final Temperature GROUND_WINTER = Temperature.ofFahrenheit(45);
+  public static final Time RUNS_PER_DAY = Time.ofHours(24);
+
+  /** The peak of a half sine over its mean is pi; the trade says three. From memory. */
+  public static final Fraction SURGE = Fraction.ofRatio(3);
+
+  public static final Pressure BUILD_UP = Pressure.ofPsi(1.5);
+  public static final Length SALES_OUTLET = Length.ofFeet(1);
+  public static final Length SWITCH_BELOW_LIP = Length.ofFeet(0.5);
+
+  /** Pump-on as a share of the overflow's height. */
+  public static final double PUMP_ON_SHARE = 0.5;
+
+  public static final Fraction PUMP_EFFICIENCY = Fraction.ofPercent(85);
+
+  private Defaults() {}
+
+  static Fraction designWater(Practice practice) {
+    return practice.designWater().orElse(DESIGN_WATER);
+  }
+
+  public static Pressure margin(Practice practice) {
+    return practice.margin().orElse(MARGIN);
+  }
+
+  public static Fraction reliefShare(Practice practice) {
+    return practice.reliefShare().orElse(RELIEF_SHARE);
+  }
+
+  static Temperature groundSummer(Site site) {
+    return site.groundSummer().orElse(GROUND_SUMMER);
+  }
+
+  static Temperature groundWinter(Site site) {
+    return site.groundWinter().orElse(GROUND_WINTER);
+  }
+
+  static double metresDeep(Optional<Length> line, Practice practice) {
+    return line.or(practice::depth).orElse(DEPTH).metres();
+  }
+}

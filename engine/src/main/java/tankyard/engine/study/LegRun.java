@@ -1,0 +1,111 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.fluids.LiquidState;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.units.Length;
+
+/**
+ * A leg from a separator to a tank at one rate, worked from the tank back.
+ *
+ * @param runs its lines, from the separator to the tank
+ * @param tank where it ends
+ * @param rate m3/s
+ * @param endM elevation whose liquid the leg must reach: the inlet, or the full tank's level
+ */
+public record LegRun(
+    List<LineRun> runs, Tank tank, double rate, String rateWords, LiquidState liquid, double endM) {
+  public LegRun {
+    runs = List.copyOf(runs);
+  }
+
+  static LegRun of(Leg leg, double rate, String words, LiquidState liquid, double tankGroundM) {
+    Tank tank = leg.tank();
+    LaidLine last = leg.lines().get(leg.lines().size() - 1);
+    double inletM = last.pegs().get(last.pegs().size() - 1).elevationM();
+    double endM =
+        tank.entry() == Tank.Entry.TOP
+            ? inletM
+            : Math.max(inletM, tankGroundM + tank.overflowHeight().metres());
+    double pressure = liquid.liquid().staticPascals(endM - inletM);
+    List<LineRun> runs = new ArrayList<>();
+    for (int i = leg.lines().size() - 1; i >= 0; i--) {
+      LineRun run = LineRun.of(leg.lines().get(i), rate, words, liquid, pressure);
+      runs.add(0, run);
+      pressure = run.march().upstreamPascals();
+    }
+    return new LegRun(runs, tank, rate, words, liquid, endM);
+  }
+
+  /** Gauge pressure the leg needs at its start. */
+  public double needPa() {
+    return runs.get(0).march().upstreamPascals();
+  }
+
+  /** Elevation of its start. */
+  public double startM() {
+    return runs.get(0).laid().pegs().get(0).elevationM();
+  }
+
+  /** The line whose crest governs; empty where the tank does. */
+  public Optional<LineRun> crestLine() {
+    return runs.stream().filter(r -> r.march().control().isPresent()).findFirst();
+  }
+
+  /** Elevation that governs: the crest's, or the tank's. */
+  public double controlM() {
+    return crestLine().map(r -> r.march().control().orElseThrow().elevationM()).orElse(endM);
+  }
+
+  /** Line loss from its start to what governs. */
+  public double frictionPa() {
+    double sum = 0;
+    for (LineRun run : runs) {
+      sum += run.march().frictionPascals();
+      if (run.march().control().isPresent()) {
+        break;
+      }
+    }
+    return sum;
+  }
+
+  /** Line loss over its whole length. */
+  public double wholeFrictionPa() {
+    return runs.stream()
+        .mapToDouble(r -> r.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals())
+        .sum();
+  }
+
+  /** Every high point on the way that is not its end, with the line loss up to it. */
+  public List<HighPoint> highPoints() {
+    List<HighPoint> found = new ArrayList<>();
+    double before = 0;
+    for (LineRun run : runs) {
+      double whole = run.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals();
+      List<LaidLine.Peg> pegs = run.laid().pegs();
+      double length = run.laid().law().lengthM();
+      for (int i = 1; i + 1 < pegs.size(); i++) {
+        double here = pegs.get(i).elevationM();
+        if (here > pegs.get(i - 1).elevationM() && here >= pegs.get(i + 1).elevationM()) {
+          found.add(
+              new HighPoint(
+                  run.laid(),
+                  LaidLine.feet(pegs.get(i).mapM()),
+                  here,
+                  before + whole * pegs.get(i).pipeM() / length));
+        }
+      }
+      before += whole;
+    }
+    return found;
+  }
+
+  /**
+   * A high point of a leg.
+   *
+   * @param along the route on the map, from the line's start
+   */
+  public record HighPoint(LaidLine line, Length along, double elevationM, double frictionPa) {}
+}

@@ -1,0 +1,132 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.fluids.LiquidState;
+import tankyard.engine.lease.Service;
+import tankyard.engine.pipes.FlowState;
+import tankyard.engine.pipes.LinePoint;
+import tankyard.engine.pipes.LineWorking;
+import tankyard.engine.pipes.MarchResult;
+import tankyard.engine.pipes.PartFull;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+
+/**
+ * A line that was marched.
+ *
+ * @param flow m3/s its loss was taken at, positive from its start to its end
+ * @param flowWords why that rate
+ * @param downstreamPa gauge pressure it was marched from
+ */
+public record LineRun(
+    LaidLine laid,
+    double flow,
+    String flowWords,
+    LiquidState liquid,
+    double downstreamPa,
+    MarchResult march) {
+
+  static LineRun of(
+      LaidLine laid, double flow, String flowWords, LiquidState liquid, double downstreamPa) {
+    return new LineRun(
+        laid,
+        flow,
+        flowWords,
+        liquid,
+        downstreamPa,
+        laid.law().march(flow, liquid.liquid(), downstreamPa));
+  }
+
+  public Computed<Pressure> lift() {
+    return working().lift();
+  }
+
+  public Computed<Pressure> friction() {
+    return working().friction();
+  }
+
+  private LineWorking working() {
+    return new LineWorking(laid.law(), flow, liquid.liquid(), march);
+  }
+
+  /** The high point that governs, by its distance along the route on the map. */
+  public Optional<LineResult.Crest> crest() {
+    return march
+        .control()
+        .map(
+            control ->
+                new LineResult.Crest(
+                    LaidLine.feet(laid.pegAt(control.distanceM()).mapM()),
+                    LaidLine.elevation(control.elevationM())));
+  }
+
+  /** Pressure at the highest-pressed point over the pressure it was marched from. */
+  public double highestPa() {
+    return march.highest().gaugePascals();
+  }
+
+  /** What the pipe stands here; anything but clean water counts as oil inside. */
+  public Optional<Computed<Pressure>> rating() {
+    Service service = laid.line().service();
+    boolean water =
+        service == Service.WATER_LEG || service == Service.SUCTION || service == Service.INJECTION;
+    return laid.pipe().ratingAt(liquid.temperature(), !water);
+  }
+
+  LineResult result() {
+    FlowState state = march.flows().get(0);
+    boolean forward = flow >= 0;
+    Pressure up = psi(march.upstreamPascals());
+    Pressure down = psi(downstreamPa);
+    return new LineResult(
+        laid.id(),
+        laid.line().service(),
+        LiquidRate.of(Unit.BARREL_PER_DAY.fromSi(Math.abs(flow)), Unit.BARREL_PER_DAY),
+        flowWords,
+        LaidLine.feet(laid.trenchM()),
+        lift(),
+        friction(),
+        forward ? up : down,
+        forward ? down : up,
+        Unit.FOOT_PER_SECOND.fromSi(state.velocityMPerS()),
+        state.reynolds(),
+        state.regime().words(),
+        crest(),
+        rating().map(Computed::value),
+        Volume.of(Unit.BARREL.fromSi(laid.law().volumeM3()), Unit.BARREL),
+        points());
+  }
+
+  private List<PipePoint> points() {
+    List<PipePoint> points = new ArrayList<>();
+    for (LinePoint point : march.points()) {
+      LaidLine.Peg peg = laid.pegAt(point.distanceM());
+      points.add(
+          new PipePoint(
+              LaidLine.feet(point.distanceM()),
+              LaidLine.elevation(peg.groundM()),
+              LaidLine.elevation(point.elevationM()),
+              psi(point.gaugePascals()),
+              isPartFull(point.distanceM())));
+    }
+    return points;
+  }
+
+  private boolean isPartFull(double distanceM) {
+    for (PartFull stretch : march.partFull()) {
+      if (distanceM >= stretch.fromM() - 1e-9 && distanceM <= stretch.toM() + 1e-9) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  static Pressure psi(double pascals) {
+    return Pressure.of(Unit.PSI.fromSi(pascals), Unit.PSI);
+  }
+}

@@ -1,0 +1,122 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tankyard.engine.catalog.Catalog;
+import tankyard.engine.fluids.BrineSpec;
+import tankyard.engine.fluids.EmulsionSpec;
+import tankyard.engine.fluids.FluidModel;
+import tankyard.engine.fluids.OilSpec;
+import tankyard.engine.fluids.ViscosityPoint;
+import tankyard.engine.lease.Fluids;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Tee;
+
+/** What is the same in every design case: the ground, the laid lines, who leads where. */
+public final class Survey {
+  private final Lease lease;
+  private final LeaseGround ground;
+  private final Map<String, LaidLine> laid = new LinkedHashMap<>();
+  private final GatheringPlan gathering;
+  private final FluidModel fluids;
+  private final List<Diagnosis> diagnoses = new ArrayList<>();
+
+  private Survey(Lease lease, Catalog catalog) {
+    this.lease = lease;
+    this.ground = LeaseGround.of(lease);
+    Catalog withOwn = catalog.withOwnPipes(lease.ownPipes());
+    LineLayer layer = new LineLayer(lease, withOwn, ground);
+    for (Line line : lease.lines()) {
+      if (stays(line)) {
+        layer
+            .lay(line)
+            .ifPresentOrElse(l -> laid.put(line.id(), l), () -> diagnoses.add(noPipe(line)));
+      }
+    }
+    this.gathering = new GatheringPlan(lease, laid);
+    this.fluids = model(lease.fluids());
+    diagnoses.addAll(Gaps.of(this));
+  }
+
+  public static Survey of(Lease lease, Catalog catalog) {
+    return new Survey(lease, catalog);
+  }
+
+  private boolean stays(Line line) {
+    return line.status().stays()
+        && lease.thing(line.from()).filter(t -> t.status().stays()).isPresent()
+        && lease.thing(line.to()).filter(t -> t.status().stays()).isPresent();
+  }
+
+  private static Diagnosis noPipe(Line line) {
+    return new Diagnosis(
+        "pipe-unknown",
+        line.id(),
+        line.name()
+            + " is laid with \""
+            + line.pipe()
+            + "\", which no catalogue lists: choose a pipe, or add it with its bore to the lease's"
+            + " own pipes.");
+  }
+
+  private static FluidModel model(Fluids fluids) {
+    List<ViscosityPoint> measured =
+        fluids.oilViscosity().stream()
+            .map(p -> new ViscosityPoint(p.temperature(), p.viscosity()))
+            .toList();
+    return new FluidModel(
+        new OilSpec(fluids.oil(), measured),
+        new BrineSpec(fluids.brine()),
+        fluids.inversion().map(EmulsionSpec::new).orElse(EmulsionSpec.USUAL));
+  }
+
+  public Lease lease() {
+    return lease;
+  }
+
+  public LeaseGround ground() {
+    return ground;
+  }
+
+  /** Every line that stays and whose pipe is known, by id, in drawn order. */
+  public Map<String, LaidLine> laid() {
+    return laid;
+  }
+
+  GatheringPlan gathering() {
+    return gathering;
+  }
+
+  FluidModel fluids() {
+    return fluids;
+  }
+
+  /** What keeps parts of the lease from being worked out. */
+  public List<Diagnosis> diagnoses() {
+    return List.copyOf(diagnoses);
+  }
+
+  /** Separators that stay. */
+  public List<Separator> separators() {
+    return lease.separators().stream().filter(s -> s.status().stays()).toList();
+  }
+
+  /** Tanks of a duty that stay. */
+  public List<Tank> tanks(Tank.Duty duty) {
+    return lease.tanks().stream().filter(t -> t.status().stays() && t.duty() == duty).toList();
+  }
+
+  Optional<Tank> tank(String id) {
+    return lease.tanks().stream().filter(t -> t.id().equals(id)).findFirst();
+  }
+
+  boolean isTee(String id) {
+    return lease.tees().stream().map(Tee::id).anyMatch(id::equals);
+  }
+}

@@ -1,0 +1,56 @@
+package tankyard.engine.study;
+
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.lease.Well;
+import tankyard.engine.units.Fraction;
+
+/**
+ * What one well makes in a case, m3/s.
+ *
+ * @param oilDay day's average
+ * @param waterDay day's average
+ * @param running rate while the pump runs over the day's average
+ * @param surge peak of the stroke over the rate while it runs
+ * @param allOn whether the case has every well running
+ */
+record WellFlow(
+    Well well, double oilDay, double waterDay, double running, double surge, boolean allOn) {
+
+  static WellFlow of(Well well, DesignCase designCase) {
+    double hours = well.runsPerDay().orElse(Defaults.RUNS_PER_DAY).toHours();
+    return new WellFlow(
+        well,
+        well.oil().cubicMetresPerSecond() * designCase.oilFactor(),
+        well.water().cubicMetresPerSecond() * designCase.waterFactor(),
+        24 / hours,
+        well.surge().map(Fraction::ratio).orElse(Defaults.SURGE.ratio()),
+        designCase.running() == DesignCase.Running.ALL_ON);
+  }
+
+  /** Into shared lines and the separator in this case. */
+  double oil() {
+    return oilDay * (allOn ? running : 1);
+  }
+
+  double water() {
+    return waterDay * (allOn ? running : 1);
+  }
+
+  double fluid() {
+    return oil() + water();
+  }
+
+  /** At the top of the stroke. */
+  double peak() {
+    return (oilDay + waterDay) * running * surge;
+  }
+
+  /** What a line all to itself carries at the top of the stroke, over {@link #fluid()}. */
+  double ownLineTimes() {
+    return surge * (allOn ? 1 : running);
+  }
+
+  String ownLineWords() {
+    return "one well: its rate while it runs, x " + surge + " for the stroke";
+  }
+}

@@ -1,0 +1,39 @@
+package tankyard.engine.window;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Separator;
+
+/** Limits nobody typed: they neither pass nor govern, and they are said. */
+final class NotChecked {
+  private NotChecked() {}
+
+  static List<String> of(Lease lease, Separator separator) {
+    List<String> found = new ArrayList<>();
+    lease.wells().stream()
+        .filter(w -> w.status().stays() && w.boxLimit().isEmpty())
+        .forEach(w -> found.add(w.name() + "'s stuffing box: its limit is not known."));
+    missing(separator.relief().isEmpty(), "Relief valve: its setting is not known.", found);
+    missing(
+        separator.nameplate().isEmpty(),
+        "Nameplate: the rated pressure is not known. A vessel without a nameplate has no rating.",
+        found);
+    missing(separator.gaugeRange().isEmpty(), "Gauge: its range is not known.", found);
+    missing(
+        separator.dumpValve().port().isEmpty(),
+        "Float pull: the port of the dump valve is not known.",
+        found);
+    missing(
+        separator.dumpValve().floatBall().isEmpty(),
+        "Float pull: size, weight and lever of the float are not known.",
+        found);
+    return found;
+  }
+
+  private static void missing(boolean isMissing, String words, List<String> found) {
+    if (isMissing) {
+      found.add(words);
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package tankyard.engine.window;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.Defaults;
+import tankyard.engine.study.LegRun;
+import tankyard.engine.study.VesselHead;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Unit;
+
+/**
+ * Finds the back-pressure window of each separator: the least is the largest need over all cases,
+ * the most is the smallest limit over all cases, each worked from its own case's rates and
+ * temperatures.
+ */
+public final class WindowFinder {
+  private static final Comparator<PressureLimit> BY_GAUGE =
+      Comparator.comparingDouble(l -> l.gauge().value().pascals());
+
+  private final List<CaseStudy> cases;
+  private final Separator separator;
+
+  private WindowFinder(List<CaseStudy> cases, Separator separator) {
+    this.cases = cases;
+    this.separator = separator;
+  }
+
+  /**
+   * The windows of all separators that stay.
+   *
+   * @param cases of one lease, all of them
+   */
+  public static List<Window> find(List<CaseStudy> cases) {
+    return cases.isEmpty()
+        ? List.of()
+        : cases.get(0).survey().separators().stream()
+            .map(s -> new WindowFinder(cases, s).window())
+            .toList();
+  }
+
+  private Window window() {
+    List<PressureLimit> needed = new ArrayList<>();
+    List<PressureLimit> allowed = new ArrayList<>();
+    for (CaseStudy study : cases) {
+      needed.addAll(new LeastLimits(study, separator).all());
+      allowed.addAll(new BoxLimits(study, separator).all());
+      allowed.addAll(new VesselLimits(study, separator).all());
+      allowed.addAll(new RatingLimits(study, separator).all());
+    }
+    needed = governingCases(needed, BinaryOperator.maxBy(BY_GAUGE));
+    allowed = governingCases(allowed, BinaryOperator.minBy(BY_GAUGE));
+    needed.sort(BY_GAUGE.reversed());
+    allowed.sort(BY_GAUGE);
+    return window(needed, allowed);
+  }
+
+  private Window window(List<PressureLimit> needed, List<PressureLimit> allowed) {
+    Pressure buildUp = separator.regulator().buildUp().orElse(Defaults.BUILD_UP);
+    Optional<OilNeed> oil = oilNeed();
+    Settings settings =
+        new Settings(
+            needed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
+            allowed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
+            oil.map(o -> Unit.PSI.fromSi(o.run().needPa())).orElse(0.0),
+            buildUp.toPsi(),
+            gaugeOverRegulatorPsi());
+    Optional<Setting> recommended = settings.recommended();
+    Optional<Setting> typed = separator.regulator().setting().map(settings::typed);
+    Optional<Setting> setting = typed.isPresent() ? typed : recommended;
+    return new Window(
+        separator.id(),
+        separator.name(),
+        needed.stream().findFirst(),
+        allowed.stream().findFirst(),
+        needed,
+        allowed,
+        needed.stream().filter(l -> l.kind() != PressureLimit.Kind.CREST).findFirst(),
+        oil.map(o -> o.leg(setting)),
+        NotChecked.of(cases.get(0).lease(), separator),
+        buildUp,
+        recommended,
+        setting);
+  }
+
+  /** Keeps, of each limit, the case in which it binds hardest. */
+  private static List<PressureLimit> governingCases(
+      List<PressureLimit> all, BinaryOperator<PressureLimit> harder) {
+    Map<String, PressureLimit> kept = new LinkedHashMap<>();
+    for (PressureLimit limit : all) {
+      kept.merge(
+          limit.kind() + " " + limit.name(), limit, (a, b) -> same(a, b) ? a : harder.apply(a, b));
+    }
+    return new ArrayList<>(kept.values());
+  }
+
+  /** The first of two cases that bind alike counts, so that the order of cases decides. */
+  private static boolean same(PressureLimit a, PressureLimit b) {
+    return BY_GAUGE.compare(a, b) == 0;
+  }
+
+  /** The oil leg and case that need the most at the regulator. */
+  private Optional<OilNeed> oilNeed() {
+    return cases.stream()
+        .flatMap(study -> study.oilLegs(separator).stream().map(run -> new OilNeed(study, run)))
+        .reduce((a, b) -> b.run().needPa() > a.run().needPa() ? b : a);
+  }
+
+  /** What the gauge reads more than the regulator holds: the oil that stands between the two. */
+  private double gaugeOverRegulatorPsi() {
+    VesselHead head = cases.get(0).vessel(separator);
+    double regulatorM = head.groundM() + separator.oilOutletHeight().metres();
+    return Unit.PSI.fromSi(-head.fromGaugeTo(regulatorM));
+  }
+
+  /** The oil leg at its worst. */
+  private record OilNeed(CaseStudy study, LegRun run) {
+    OilLeg leg(Optional<Setting> setting) {
+      return OilLegs.leg(study, run, setting.map(s -> s.regulator().value()));
+    }
+  }
+}
