@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import java.util.Optional;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
@@ -12,6 +13,8 @@ import tankyard.engine.working.Computed;
  * @param water rate into it
  * @param oilVolume above the interface
  * @param waterVolume below it
+ * @param oilMinutes empty where no oil comes
+ * @param waterMinutes empty where no water comes
  * @param designWater rate the water leg is sized for
  */
 public record SeparatorResult(
@@ -20,6 +23,6 @@ public record SeparatorResult(
     LiquidRate water,
     Volume oilVolume,
     Volume waterVolume,
-    Computed<Time> oilMinutes,
-    Computed<Time> waterMinutes,
+    Optional<Computed<Time>> oilMinutes,
+    Optional<Computed<Time>> waterMinutes,
     Computed<LiquidRate> designWater) {}

@@ -1,0 +1,92 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Practice;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Well;
+import tankyard.engine.units.Dimension;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.units.UnitSystem;
+
+/** Every value the study takes because nobody typed one. */
+public final class Assumptions {
+  private final List<Assumption> found = new ArrayList<>();
+
+  private Assumptions() {}
+
+  public static List<Assumption> of(Lease lease) {
+    Assumptions assumptions = new Assumptions();
+    assumptions.ofLease(lease);
+    lease.wells().stream().filter(w -> w.status().stays()).forEach(assumptions::ofWell);
+    lease.separators().stream().filter(s -> s.status().stays()).forEach(assumptions::ofSeparator);
+    lease.tanks().stream().filter(t -> t.status().stays()).forEach(assumptions::ofTank);
+    return List.copyOf(assumptions.found);
+  }
+
+  private void ofLease(Lease lease) {
+    missing("", lease.site().groundSummer(), "ground in summer at", Defaults.GROUND_SUMMER);
+    missing("", lease.site().groundWinter(), "ground in winter at", Defaults.GROUND_WINTER);
+    Practice practice = lease.practice();
+    missing("", practice.designWater(), "design water over the average", Defaults.DESIGN_WATER);
+    missing("", practice.margin(), "margin on the least", Defaults.MARGIN);
+    missing(
+        "",
+        practice.reliefShare(),
+        "gauge kept below, of the relief setting",
+        Defaults.RELIEF_SHARE);
+    missing("", practice.depth(), "lines buried", Defaults.DEPTH);
+    missing("", practice.load(), "a truck takes", Defaults.LOAD);
+    missing("", practice.roadOut(), "the road may be out", Defaults.ROAD_OUT);
+    missing("", practice.nightOut(), "nobody looks for", Defaults.NIGHT_OUT);
+    if (lease.fluids().oilViscosity().size() < 2) {
+      found.add(
+          new Assumption(
+              "",
+              "oil viscosity from its gravity, not measured at two temperatures",
+              Defaults.HABIT));
+    }
+  }
+
+  private void ofWell(Well well) {
+    missing(well.id(), well.runsPerDay(), "runs a day", Defaults.RUNS_PER_DAY);
+    missing(well.id(), well.surge(), "stroke peak over the mean", Defaults.SURGE);
+  }
+
+  private void ofSeparator(Separator separator) {
+    missing(
+        separator.id(),
+        separator.dumpValve().workingTravel(),
+        "dump valve works at a travel of",
+        tankyard.engine.valves.ValveLoss.USUAL_TRAVEL);
+    missing(
+        separator.id(), separator.regulator().buildUp(), "regulator builds up", Defaults.BUILD_UP);
+    if (separator.bottomHeight().isEmpty()) {
+      found.add(new Assumption(separator.id(), "interface stands mid-vessel", Defaults.HABIT));
+    }
+  }
+
+  private void ofTank(Tank tank) {
+    if (tank.duty() == Tank.Duty.OIL) {
+      missing(
+          tank.id(), tank.outletHeight(), "sales outlet above the bottom", Defaults.SALES_OUTLET);
+      missing(tank.id(), tank.switchHeight(), "high switch at", Storage.switchHeight(tank));
+    } else {
+      missing(tank.id(), tank.pumpOn(), "pump starts at", Storage.pumpOn(tank));
+    }
+  }
+
+  private void missing(
+      String thingId, Optional<? extends Quantity> typed, String words, Quantity taken) {
+    if (typed.isEmpty()) {
+      String value =
+          taken.dimension() == Dimension.TIME || taken.dimension() == Dimension.FRACTION
+              ? tankyard.engine.units.AmountText.print(taken.typed())
+              : UnitSystem.FIELD.print(taken, 3);
+      found.add(new Assumption(thingId, words + " " + value, Defaults.HABIT));
+    }
+  }
+}

@@ -1,0 +1,147 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Well;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Caution;
+import tankyard.engine.working.Computed;
+import tankyard.engine.working.Source;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/** Everything about one case with the separators' gauges at given readings. */
+public final class CaseReport {
+  private static final Source SOURCE =
+      Source.definition("gauge reading with lift and line loss on the way");
+
+  private final CaseStudy study;
+  private final Map<String, Double> gaugePa;
+
+  private CaseReport(CaseStudy study, Map<String, Double> gaugePa) {
+    this.study = study;
+    this.gaugePa = gaugePa;
+  }
+
+  /**
+   * Works a case out.
+   *
+   * @param gaugePa reading by separator, at no oil flow
+   */
+  public static CaseResult of(CaseStudy study, Map<String, Double> gaugePa) {
+    return new CaseReport(study, gaugePa).result();
+  }
+
+  private CaseResult result() {
+    GatheringState gathering = study.gatheringAt(gaugePa);
+    List<LineRun> injection = Injections.lines(study);
+    Map<String, LineRun> runs = new LinkedHashMap<>();
+    gathering.runs().forEach(r -> runs.put(r.laid().id(), r));
+    for (Separator separator : study.survey().separators()) {
+      study.waterLegs(separator).forEach(leg -> addHarder(leg, runs));
+      study.oilLegs(separator).forEach(leg -> addHarder(leg, runs));
+    }
+    injection.forEach(r -> runs.put(r.laid().id(), r));
+    return new CaseResult(
+        study.designCase(),
+        inDrawnOrder(runs).stream().map(LineRun::result).toList(),
+        wells(gathering),
+        study.survey().separators().stream().map(s -> SeparatorTimes.of(study, s)).toList(),
+        Storage.of(study),
+        Overflows.of(study),
+        Injections.of(study, injection),
+        cautions(runs));
+  }
+
+  /** A line that serves two tanks shows the harder of the two. */
+  private static void addHarder(LegRun leg, Map<String, LineRun> runs) {
+    for (LineRun run : leg.runs()) {
+      runs.merge(
+          run.laid().id(),
+          run,
+          (a, b) -> b.march().upstreamPascals() > a.march().upstreamPascals() ? b : a);
+    }
+  }
+
+  private List<LineRun> inDrawnOrder(Map<String, LineRun> runs) {
+    return study.survey().laid().keySet().stream()
+        .filter(runs::containsKey)
+        .map(runs::get)
+        .toList();
+  }
+
+  private List<WellResult> wells(GatheringState gathering) {
+    List<WellResult> found = new ArrayList<>();
+    for (String id : gathering.wellIds()) {
+      gathering
+          .separatorOf(id)
+          .flatMap(s -> study.lease().thing(s))
+          .map(Separator.class::cast)
+          .flatMap(s -> well(id, s, gathering))
+          .ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private Optional<WellResult> well(String id, Separator separator, GatheringState gathering) {
+    Optional<WellLoad> load = study.load(id, gathering, separator);
+    double gauge = gaugePa.getOrDefault(separator.id(), 0.0);
+    return load.map(
+        l -> {
+          Well well = (Well) study.lease().thing(id).orElseThrow();
+          return new WellResult(
+              id,
+              separator.id(),
+              CaseStudy.barrels(study.well(id).fluid()),
+              box(l, gauge, gathering.boxPa(id)),
+              psi(gauge),
+              psi(l.liftPa()),
+              psi(l.frictionPa()),
+              well.boxLimit());
+        });
+  }
+
+  private static Computed<Pressure> box(WellLoad load, double gaugePa, double boxPa) {
+    double from = load.fromGauge() ? gaugePa : 0;
+    return Computed.of(
+        psi(boxPa),
+        () ->
+            Working.of(
+                    "Pressure at the stuffing box",
+                    "P",
+                    "Pg+z+f",
+                    Unit.PSI,
+                    SOURCE,
+                    Term.of(
+                        "Pg",
+                        load.fromGauge()
+                            ? "gauge reading"
+                            : "at the crest on the way, where the line runs part full",
+                        Unit.PSI.fromSi(from),
+                        Unit.PSI),
+                    Term.of("z", "lift", Unit.PSI.fromSi(load.liftPa()), Unit.PSI),
+                    Term.of("f", "line loss", Unit.PSI.fromSi(load.frictionPa()), Unit.PSI))
+                .from(load.workings()));
+  }
+
+  private List<Caution> cautions(Map<String, LineRun> runs) {
+    Set<Caution> all = new LinkedHashSet<>();
+    all.addAll(study.oil().cautions());
+    all.addAll(study.brine().cautions());
+    for (LineRun run : runs.values()) {
+      all.addAll(run.liquid().cautions());
+    }
+    return List.copyOf(all);
+  }
+
+  private static Pressure psi(double pascals) {
+    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
+  }
+}

@@ -1,0 +1,180 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.Practice;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.tanks.RoundTank;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+import tankyard.engine.working.Source;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/** What the oil and water tanks of a lease give in one case. */
+final class Storage {
+  private static final Source BALANCE = Source.definition("volume over rate");
+  private static final Source NEED =
+      Source.commonPractice("one load and what comes while the road is out");
+
+  private final CaseStudy study;
+  private final LiquidRate oil;
+  private final LiquidRate water;
+  private final LiquidRate allFluid;
+
+  private Storage(CaseStudy study) {
+    this.study = study;
+    List<WellFlow> wells = study.wells();
+    oil = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::oilDay).sum());
+    water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::waterDay).sum());
+    allFluid = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::fluid).sum());
+  }
+
+  static StorageResult of(CaseStudy study) {
+    return new Storage(study).result();
+  }
+
+  private StorageResult result() {
+    List<Tank> oilTanks = study.survey().tanks(Tank.Duty.OIL);
+    List<Tank> waterTanks = study.survey().tanks(Tank.Duty.WATER);
+    Optional<Computed<Volume>> usable =
+        sum("Usable oil storage", oilTanks.stream().map(Storage::usable).toList());
+    Optional<Computed<Volume>> room =
+        sum(
+            "Room in the water tanks above pump-on",
+            waterTanks.stream().map(Storage::room).toList());
+    boolean makesOil = oil.toBarrelsPerDay() > 0;
+    boolean makesWater = water.toBarrelsPerDay() > 0;
+    return new StorageResult(
+        oil,
+        water,
+        allFluid,
+        usable,
+        makesOil && usable.isPresent() ? Optional.of(haul()) : Optional.empty(),
+        makesOil ? usable.map(this::roadOut) : Optional.empty(),
+        usable.map(u -> needed()),
+        room,
+        makesWater ? room.map(r -> RoundTank.lasts(r.value(), water)) : Optional.empty());
+  }
+
+  /** From the sales outlet to the high switch. */
+  private static Computed<Volume> usable(Tank tank) {
+    Length low = tank.outletHeight().orElse(Defaults.SALES_OUTLET);
+    return between(tank, low, switchHeight(tank));
+  }
+
+  static Length switchHeight(Tank tank) {
+    return tank.switchHeight()
+        .orElseGet(
+            () ->
+                Length.ofFeet(tank.overflowHeight().toFeet() - Defaults.SWITCH_BELOW_LIP.toFeet()));
+  }
+
+  /** From pump-on to the overflow's lip. */
+  private static Computed<Volume> room(Tank tank) {
+    return between(tank, pumpOn(tank), tank.overflowHeight());
+  }
+
+  static Length pumpOn(Tank tank) {
+    return tank.pumpOn()
+        .orElseGet(() -> Length.ofFeet(tank.overflowHeight().toFeet() * Defaults.PUMP_ON_SHARE));
+  }
+
+  private static Computed<Volume> between(Tank tank, Length low, Length high) {
+    Length top = high.metres() >= low.metres() ? high : low;
+    return new RoundTank(tank.diameter()).between(low, top);
+  }
+
+  private static Optional<Computed<Volume>> sum(String title, List<Computed<Volume>> parts) {
+    if (parts.isEmpty()) {
+      return Optional.empty();
+    }
+    if (parts.size() == 1) {
+      return Optional.of(parts.get(0));
+    }
+    double barrels = parts.stream().mapToDouble(p -> p.value().toBarrels()).sum();
+    return Optional.of(Computed.of(Volume.ofBarrels(barrels), () -> sumWorking(title, parts)));
+  }
+
+  private static Working sumWorking(String title, List<Computed<Volume>> parts) {
+    List<Term> terms = new ArrayList<>();
+    StringBuilder formula = new StringBuilder();
+    for (int i = 0; i < parts.size(); i++) {
+      String symbol = "V" + (i + 1);
+      formula.append(i == 0 ? "" : "+").append(symbol);
+      terms.add(Term.of(symbol, "tank " + (i + 1), parts.get(i).value(), Unit.BARREL));
+    }
+    return new Working(
+        title,
+        "V",
+        formula.toString(),
+        terms,
+        Unit.BARREL,
+        Source.definition("sum over the tanks"),
+        parts.stream().map(Computed::working).toList());
+  }
+
+  private Volume load() {
+    Practice practice = study.lease().practice();
+    return study.survey().tanks(Tank.Duty.OIL).stream()
+        .flatMap(t -> t.load().stream())
+        .findFirst()
+        .or(practice::load)
+        .orElse(Defaults.LOAD);
+  }
+
+  private Computed<Time> haul() {
+    Volume load = load();
+    return Computed.of(
+        Time.ofDays(load.toBarrels() / oil.toBarrelsPerDay()),
+        () ->
+            Working.of(
+                "Days between loads",
+                "t",
+                "L/Qo",
+                Unit.DAY_UNIT,
+                BALANCE,
+                Term.of("L", "what a truck takes", load, Unit.BARREL),
+                Term.of("Qo", "oil a day", oil, Unit.BARREL_PER_DAY)));
+  }
+
+  private Computed<Time> roadOut(Computed<Volume> usable) {
+    Volume load = load();
+    double spare = Math.max(0, usable.value().toBarrels() - load.toBarrels());
+    return Computed.of(
+        Time.ofDays(spare / oil.toBarrelsPerDay()),
+        () ->
+            Working.of(
+                    "Days the road may be out with a load in the tanks",
+                    "t",
+                    "max(V-L,0)/Qo",
+                    Unit.DAY_UNIT,
+                    BALANCE,
+                    Term.of("V", "usable oil storage", usable.value(), Unit.BARREL),
+                    Term.of("L", "what a truck takes", load, Unit.BARREL),
+                    Term.of("Qo", "oil a day", oil, Unit.BARREL_PER_DAY))
+                .from(List.of(usable.working())));
+  }
+
+  private Computed<Volume> needed() {
+    Volume load = load();
+    Time out = study.lease().practice().roadOut().orElse(Defaults.ROAD_OUT);
+    return Computed.of(
+        Volume.ofBarrels(load.toBarrels() + oil.toBarrelsPerDay() * out.toDays()),
+        () ->
+            Working.of(
+                "Oil storage needed",
+                "V",
+                "L+Qo*t",
+                Unit.BARREL,
+                NEED,
+                Term.of("L", "what a truck takes", load, Unit.BARREL),
+                Term.of("Qo", "oil a day", oil, Unit.BARREL_PER_DAY),
+                Term.of("t", "days the road is out", out, Unit.DAY_UNIT)));
+  }
+}
