@@ -1,5 +1,6 @@
 package tankyard.engine.catalog;
 
+import java.util.Locale;
 import java.util.Optional;
 import tankyard.engine.lease.OwnPipe;
 import tankyard.engine.units.Length;
@@ -23,15 +24,32 @@ final class OwnPipes {
     return new Pipe(
         own.id(),
         own.name(),
-        Material.OTHER,
+        material(own.name()),
         named.orElseGet(() -> NominalSize.nearBore(own.bore())),
         own.outside().orElseGet(() -> Length.ofInches(own.bore().toInches() * OUTSIDE_OVER_BORE)),
         own.bore(),
         own.roughness().orElse(SMOOTH),
         HAZEN_WILLIAMS_C,
         Optional.empty(),
-        new Pipe.Sold(Pipe.Sold.Form.JOINT, FOOT),
+        new Pipe.Sold(Pipe.Sold.Form.CUT, FOOT),
         new TypedRating(own.ratingWater(), own.ratingOil()),
         Source.lease("the lease's own pipe"));
+  }
+
+  /** Guessed from the name, and only used to choose fittings: a rating is never guessed. */
+  private static Material material(String name) {
+    String words = " " + name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", " ") + " ";
+    if (words.matches(".* (poly|hdpe|pe|sdr|pe\\d+|polyethylene) .*")) {
+      return Material.POLYETHYLENE;
+    }
+    if (words.matches(".* (steel|sch|iron) .*")) {
+      return Material.STEEL;
+    }
+    if (words.contains(" pvc ")) {
+      return Material.PVC;
+    }
+    return words.matches(".* (fibreglass|fiberglass|frp) .*")
+        ? Material.FIBREGLASS
+        : Material.OTHER;
   }
 }

@@ -39,7 +39,9 @@ public record Pipe(
     /** What one piece is called. */
     public enum Form {
       ROLL("roll"),
-      JOINT("joint");
+      JOINT("joint"),
+      /** Cut to measure, or nobody said how it comes. */
+      CUT("cut");
 
       private final String words;
 
