@@ -1,0 +1,10 @@
+package tankyard.engine.takeoff;
+
+import tankyard.engine.lease.Line;
+
+/** How much pipe each line takes. */
+@FunctionalInterface
+public interface GroundLengths {
+  /** Metres of pipe along the ground, slack and risers included. */
+  double metres(Line line);
+}
