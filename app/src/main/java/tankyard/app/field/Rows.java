@@ -1,0 +1,41 @@
+package tankyard.app.field;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A small table of entries under one heading: pegs, cases, fittings.
+ *
+ * @param whenEmpty what stands there while there is no row: what to do
+ * @param add a button below the rows, if rows can be added
+ */
+public record Rows<R>(
+    String id,
+    String title,
+    List<String> columns,
+    List<Row<R>> rows,
+    String whenEmpty,
+    Optional<FormAction> add)
+    implements Block<R> {
+  public Rows {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * One row.
+   *
+   * @param name of the row, in its first column
+   * @param remove takes the row out, if that can be done
+   */
+  public record Row<R>(String name, List<Entry<R>> entries, Optional<FormAction> remove) {
+    public Row {
+      entries = List.copyOf(entries);
+    }
+  }
+
+  @Override
+  public List<Entry<R>> allEntries() {
+    return rows.stream().flatMap(row -> row.entries().stream()).toList();
+  }
+}
