@@ -1,0 +1,138 @@
+package tankyard.app.figures;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.function.Consumer;
+import javafx.geometry.HPos;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.text.TextAlignment;
+import tankyard.engine.working.Working;
+
+/** Draws sets of figures below one line of column headings. */
+public final class FigureGrid extends GridPane {
+  private final List<FigureColumn> columns;
+  private final Consumer<Working> showWorking;
+  private final Consumer<String> select;
+  private int next;
+
+  /**
+   * A grid with its headings.
+   *
+   * @param showWorking called with the working of a number that is clicked
+   * @param select called with the id of a thing whose heading is clicked
+   */
+  public FigureGrid(
+      List<FigureColumn> columns, Consumer<Working> showWorking, Consumer<String> select) {
+    this.columns = List.copyOf(columns);
+    this.showWorking = showWorking;
+    this.select = select;
+    getStyleClass().add("figure-grid");
+    getStylesheets()
+        .add(
+            Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm());
+    layoutColumns();
+    addHeadings();
+  }
+
+  public FigureGrid add(FigureSet set) {
+    if (!set.title().isEmpty()) {
+      Node title = title(set);
+      add(title, 0, next++, columns.size() + 1, 1);
+    }
+    set.rows().forEach(this::addRow);
+    return this;
+  }
+
+  private void layoutColumns() {
+    ColumnConstraints label = new ColumnConstraints();
+    label.setHgrow(Priority.ALWAYS);
+    label.setMinWidth(96);
+    getColumnConstraints().add(label);
+    for (int i = 0; i < columns.size(); i++) {
+      ColumnConstraints column = new ColumnConstraints();
+      column.setHalignment(HPos.RIGHT);
+      column.setMinWidth(52);
+      getColumnConstraints().add(column);
+    }
+  }
+
+  private void addHeadings() {
+    for (int c = 0; c < columns.size(); c++) {
+      Label heading = new Label(columns.get(c).heading());
+      heading.getStyleClass().add("figure-heading");
+      if (columns.get(c).current()) {
+        heading.getStyleClass().add("current-case");
+      }
+      heading.setWrapText(true);
+      heading.setTextAlignment(TextAlignment.RIGHT);
+      heading.setAlignment(Pos.BOTTOM_RIGHT);
+      heading.setMinHeight(Region.USE_PREF_SIZE);
+      heading.setMaxWidth(96);
+      add(heading, c + 1, next);
+    }
+    next++;
+  }
+
+  private Node title(FigureSet set) {
+    if (set.thingId().isEmpty()) {
+      Label title = new Label(set.title());
+      title.getStyleClass().add("figure-title");
+      return title;
+    }
+    Hyperlink link = new Hyperlink(set.title());
+    link.setId("figures-" + set.thingId());
+    link.getStyleClass().setAll("hyperlink", "figure-title");
+    link.setTooltip(new Tooltip("Show it on the map"));
+    link.setOnAction(e -> select.accept(set.thingId()));
+    return link;
+  }
+
+  private void addRow(FigureRow row) {
+    Label label = new Label(row.heading());
+    label.getStyleClass().add("figure-label");
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    if (!row.why().isEmpty()) {
+      Tooltip why = new Tooltip(row.why());
+      why.setWrapText(true);
+      why.setMaxWidth(320);
+      label.setTooltip(why);
+    }
+    add(label, 0, next);
+    for (int c = 0; c < row.figures().size(); c++) {
+      add(cell(row, c), c + 1, next);
+    }
+    next++;
+  }
+
+  private Node cell(FigureRow row, int column) {
+    Figure figure = row.figures().get(column);
+    boolean current = column < columns.size() && columns.get(column).current();
+    if (figure.working().isEmpty()) {
+      Label plain = new Label(figure.text());
+      plain.getStyleClass().addAll("figure", current ? "current-case" : "other-case");
+      plain.setWrapText(!row.figures().isEmpty() && row.unit().isEmpty());
+      plain.setTextAlignment(TextAlignment.RIGHT);
+      return plain;
+    }
+    Hyperlink link = new Hyperlink(figure.text());
+    link.getStyleClass().setAll("figure", "figure-link", current ? "current-case" : "other-case");
+    link.setAccessibleText(
+        row.heading() + ", " + columns.get(column).heading() + ": " + figure.text());
+    link.setTooltip(new Tooltip("Show the working"));
+    link.setOnAction(
+        e -> {
+          link.setVisited(false);
+          showWorking.accept(figure.working().get().get());
+        });
+    return link;
+  }
+}
