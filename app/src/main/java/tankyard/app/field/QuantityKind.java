@@ -7,6 +7,7 @@ import tankyard.engine.units.Area;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Force;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.GasRate;
 import tankyard.engine.units.Gravity;
@@ -17,6 +18,7 @@ import tankyard.engine.units.Power;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Rotation;
+import tankyard.engine.units.Speed;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Viscosity;
@@ -28,6 +30,7 @@ enum QuantityKind {
   AREA(Area.class, Dimension.AREA, Area::new),
   CV(Cv.class, Dimension.FLOW_COEFFICIENT, Cv::new),
   ELEVATION(Elevation.class, Dimension.ELEVATION, Elevation::new),
+  FORCE(Force.class, Dimension.FORCE, Force::new),
   FRACTION(Fraction.class, Dimension.FRACTION, Fraction::new),
   GAS_RATE(GasRate.class, Dimension.GAS_RATE, GasRate::new),
   GRAVITY(Gravity.class, Dimension.GRAVITY, Gravity::new),
@@ -37,6 +40,7 @@ enum QuantityKind {
   POWER(Power.class, Dimension.POWER, Power::new),
   PRESSURE(Pressure.class, Dimension.PRESSURE, Pressure::new),
   ROTATION(Rotation.class, Dimension.ROTATION, Rotation::new),
+  SPEED(Speed.class, Dimension.SPEED, Speed::new),
   TEMPERATURE(Temperature.class, Dimension.TEMPERATURE, Temperature::new),
   TIME(Time.class, Dimension.TIME, Time::new),
   VISCOSITY(Viscosity.class, Dimension.VISCOSITY, Viscosity::new),

@@ -36,8 +36,7 @@ public final class FigureGrid extends GridPane {
     this.select = select;
     getStyleClass().add("figure-grid");
     getStylesheets()
-        .add(
-            Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm());
+        .add(Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm());
     layoutColumns();
     addHeadings();
   }

@@ -51,7 +51,10 @@ public final class FigureRows<C> {
 
   /** The same in a unit of its own, as minutes for the time in a vessel. */
   public FigureRows<C> maybeIn(
-      Unit unit, String label, String why, Function<C, ? extends Optional<? extends Computed<?>>> of) {
+      Unit unit,
+      String label,
+      String why,
+      Function<C, ? extends Optional<? extends Computed<?>>> of) {
     return computedIn(Optional.of(unit), label, why, of);
   }
 
