@@ -41,6 +41,11 @@ public final class FigureGrid extends GridPane {
     addHeadings();
   }
 
+  /** Also for the panels that use this package's other parts. */
+  public static String stylesheet() {
+    return Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm();
+  }
+
   public FigureGrid add(FigureSet set) {
     if (!set.title().isEmpty()) {
       Node title = title(set);

@@ -2,7 +2,6 @@ package tankyard.app.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -13,6 +12,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import tankyard.app.example.Pictures;
 import tankyard.engine.units.LiquidRate;
 
 @ExtendWith(ApplicationExtension.class)
@@ -21,7 +21,7 @@ class FormViewTest {
 
   @Start
   void start(Stage stage) {
-    stage.setScene(new Scene(new FormView(notebook.form), 360, 400));
+    stage.setScene(Pictures.scene(new FormView(notebook.form), 360, 400, false));
     stage.show();
   }
 

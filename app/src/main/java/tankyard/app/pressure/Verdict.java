@@ -1,0 +1,70 @@
+package tankyard.app.pressure;
+
+import tankyard.engine.window.Setting;
+import tankyard.engine.window.Window;
+
+/** What a window comes to, in one or two sentences. */
+record Verdict(Rounded rounded) {
+
+  String of(Window window) {
+    if (window.least().isEmpty() && window.most().isEmpty()) {
+      return "Neither end is known yet.";
+    }
+    if (window.least().isEmpty()) {
+      return "The least is not known: no water leg tells what must be reached.";
+    }
+    if (window.most().isEmpty()) {
+      return "The most is not known: no well, vessel or pipe says what it stands.";
+    }
+    return window.recommended().map(r -> open(r, window)).orElseGet(() -> closed(window));
+  }
+
+  private String open(Setting recommended, Window window) {
+    String advice =
+        "Set the regulator to "
+            + psi(rounded.near(rounded.value(recommended.regulator().value())))
+            + "; the gauge then reads "
+            + psi(rounded.near(rounded.value(recommended.gauge())))
+            + ".";
+    return window
+        .setting()
+        .filter(Setting::typed)
+        .map(typed -> typed.fits() ? typedFits(typed) : typedDoesNot(typed) + " " + advice)
+        .orElse(advice);
+  }
+
+  private String typedFits(Setting typed) {
+    return "The setting of " + regulator(typed) + " lies in the window.";
+  }
+
+  private String typedDoesNot(Setting typed) {
+    return "The setting of " + regulator(typed) + " does not lie in the window.";
+  }
+
+  private String regulator(Setting setting) {
+    return psi(rounded.near(rounded.value(setting.regulator().value())));
+  }
+
+  private String closed(Window window) {
+    double least = rounded.value(window.least().orElseThrow().gauge().value());
+    double most = rounded.value(window.most().orElseThrow().gauge().value());
+    if (least > most) {
+      return "No setting works: at least "
+          + psi(rounded.up(least))
+          + " is needed and at most "
+          + psi(rounded.down(most))
+          + " is allowed, "
+          + psi(rounded.up(least - most))
+          + " short.";
+    }
+    return "No setting works: the window is "
+        + psi(rounded.down(most - least))
+        + " wide and the regulator builds up "
+        + psi(rounded.up(rounded.value(window.buildUp())))
+        + ".";
+  }
+
+  private String psi(String digits) {
+    return rounded.withUnit(digits);
+  }
+}

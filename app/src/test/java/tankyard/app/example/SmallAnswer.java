@@ -1,0 +1,277 @@
+package tankyard.app.example;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Service;
+import tankyard.engine.study.Assumption;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.InjectionResult;
+import tankyard.engine.study.LineResult;
+import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.PipePoint;
+import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.WellResult;
+import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Power;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.UnitSystem;
+import tankyard.engine.units.Volume;
+import tankyard.engine.working.Computed;
+import tankyard.engine.working.Source;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/**
+ * Results for the small lease, made up by hand so that panels can be tested without the engine. The
+ * numbers go together as a person would expect, and no more.
+ */
+public final class SmallAnswer {
+  public static final Source MADE_UP = Source.commonPractice("made up for tests");
+
+  private SmallAnswer() {}
+
+  public static LeaseAnswer answer() {
+    return of(SmallLease.lease());
+  }
+
+  /** One result for every case the lease has, each case a little harder than the one before. */
+  public static LeaseAnswer of(Lease lease) {
+    List<CaseResult> cases = new ArrayList<>();
+    for (int i = 0; i < lease.cases().size(); i++) {
+      cases.add(caseResult(lease, lease.cases().get(i), 1 + 0.35 * i));
+    }
+    return new LeaseAnswer(
+        lease,
+        cases,
+        List.of(SmallWindow.open()),
+        findings(),
+        List.of(),
+        List.of(
+            new Assumption("W1", "runs 24 h a day", MADE_UP),
+            new Assumption("S1", "dump valve works at half its travel", MADE_UP),
+            new Assumption("", "design water rate is twice the day's average", MADE_UP)));
+  }
+
+  /** A number with a working that gives it back. */
+  public static <Q extends Quantity> Computed<Q> computed(String title, Q value) {
+    Unit unit = UnitSystem.FIELD.unit(value.dimension());
+    Working inner =
+        Working.of(
+            "first part",
+            "a",
+            "half*whole",
+            unit,
+            MADE_UP,
+            Term.number("half", "one half", 0.5),
+            Term.of("whole", "the whole", value, unit));
+    Working working =
+        Working.of(
+                title,
+                "x",
+                "a + b",
+                unit,
+                MADE_UP,
+                Term.of("a", "first part", value.in(unit) / 2, unit),
+                Term.of("b", "second part", value.in(unit) / 2, unit))
+            .from(List.of(inner));
+    return Computed.of(value, () -> working);
+  }
+
+  static Computed<Pressure> psi(String title, double value) {
+    return computed(title, Pressure.ofPsi(value));
+  }
+
+  private static CaseResult caseResult(Lease lease, DesignCase designCase, double factor) {
+    return new CaseResult(
+        designCase,
+        lease.lines().stream().map(line -> line(line, factor)).toList(),
+        lease.wells().stream().map(w -> well(w.id(), factor)).toList(),
+        lease.separators().stream().map(s -> separator(s.id(), factor)).toList(),
+        storage(factor),
+        lease.lines().stream()
+            .filter(l -> l.service() == Service.OVERFLOW)
+            .map(l -> overflow(l.id(), factor))
+            .toList(),
+        lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList(),
+        List.of());
+  }
+
+  private static LineResult line(Line line, double factor) {
+    boolean leg = line.service() == Service.WATER_LEG;
+    return new LineResult(
+        line.id(),
+        line.service(),
+        LiquidRate.ofBarrelsPerDay(81 * factor),
+        "day's average",
+        Length.ofFeet(310),
+        psi("Lift", leg ? 10.2 : -1.4),
+        psi("Friction", 0.86 * factor),
+        Pressure.ofPsi(12.4),
+        Pressure.ofPsi(leg ? 0 : 11.1),
+        0.42 * factor,
+        5400 * factor,
+        "turbulent",
+        leg
+            ? Optional.of(new LineResult.Crest(Length.ofFeet(126), Elevation.ofFeet(1027)))
+            : Optional.empty(),
+        Optional.of(Pressure.ofPsi(80)),
+        Volume.ofBarrels(1.2),
+        leg ? legPoints() : slope());
+  }
+
+  private static List<PipePoint> legPoints() {
+    double[][] rows = {
+      {0, 1010, 1007, 12.4},
+      {40, 1016, 1013, 9.4},
+      {90, 1026, 1023, 4.2},
+      {126, 1030, 1027, 0},
+      {180, 1024, 1021, 0},
+      {240, 1016, 1013, 0},
+      {310, 1008, 1022, 0}
+    };
+    return IntStream.range(0, rows.length)
+        .mapToObj(i -> point(rows[i][0], rows[i][1], rows[i][2], rows[i][3], i > 3))
+        .toList();
+  }
+
+  private static List<PipePoint> slope() {
+    return List.of(
+        point(0, 1001, 998, 12.4, false),
+        point(150, 1006, 1003, 11.8, false),
+        point(310, 1010, 1007, 11.1, false));
+  }
+
+  private static PipePoint point(
+      double distance, double ground, double pipe, double psi, boolean partFull) {
+    return new PipePoint(
+        Length.ofFeet(distance),
+        Elevation.ofFeet(ground),
+        Elevation.ofFeet(pipe),
+        Pressure.ofPsi(psi),
+        partFull);
+  }
+
+  private static WellResult well(String id, double factor) {
+    return new WellResult(
+        id,
+        "S1",
+        LiquidRate.ofBarrelsPerDay(27 * factor),
+        psi("Pressure at the stuffing box", 19.6 * factor),
+        Pressure.ofPsi(15),
+        Pressure.ofPsi(3.9),
+        Pressure.ofPsi(0.7 * factor),
+        Optional.of(Pressure.ofPsi(60)));
+  }
+
+  private static SeparatorResult separator(String id, double factor) {
+    return new SeparatorResult(
+        id,
+        LiquidRate.ofBarrelsPerDay(6 * factor),
+        LiquidRate.ofBarrelsPerDay(75 * factor),
+        Volume.ofBarrels(4.4),
+        Volume.ofBarrels(4.4),
+        computed("Oil time", Time.ofMinutes(1056 / factor)),
+        computed("Water time", Time.ofMinutes(84 / factor)),
+        computed("Design water rate", LiquidRate.ofBarrelsPerDay(150 * factor)));
+  }
+
+  private static StorageResult storage(double factor) {
+    return new StorageResult(
+        LiquidRate.ofBarrelsPerDay(6 * factor),
+        LiquidRate.ofBarrelsPerDay(75 * factor),
+        LiquidRate.ofBarrelsPerDay(81 * factor),
+        Optional.of(computed("Usable oil", Volume.ofBarrels(182))),
+        Optional.of(computed("Days between loads", Time.ofDays(30 / factor))),
+        Optional.of(computed("Days the road may be out", Time.ofDays(0.33 / factor))),
+        Optional.of(computed("Oil room needed", Volume.ofBarrels(222))),
+        Optional.of(computed("Water room", Volume.ofBarrels(112))),
+        Optional.of(computed("Hours of water", Time.ofHours(35.8 / factor))));
+  }
+
+  private static OverflowResult overflow(String id, double factor) {
+    return new OverflowResult(
+        id,
+        computed("Capacity by gravity", LiquidRate.ofBarrelsPerDay(262)),
+        LiquidRate.ofBarrelsPerDay(81 * factor));
+  }
+
+  private static InjectionResult injection(String id, double factor) {
+    return new InjectionResult(
+        id,
+        "IW1",
+        LiquidRate.ofBarrelsPerDay(200),
+        psi("Wellhead pressure", 200),
+        psi("Discharge pressure", 214),
+        Pressure.ofPsi(6.2),
+        computed("Power", Power.of(1.04, Unit.HORSEPOWER)),
+        computed("Hours a day", Time.ofHours(9 * factor)),
+        Optional.of(psi("Red line", 417)));
+  }
+
+  private static List<Finding> findings() {
+    return List.of(
+        finding(
+            "road-out-too-short",
+            Severity.FIX,
+            "OT1",
+            Optional.of("winter"),
+            "Oil tank 1: 182 bbl usable, and 222 bbl must find room while the road is out.",
+            List.of("A second 210 bbl tank gives 364 bbl.", "A load of 140 bbl would leave room.")),
+        finding(
+            "pressure-near-limit",
+            Severity.LOOK,
+            "W3",
+            Optional.of("winter"),
+            "Well 3: 26.5 psi at the stuffing box, and its limit is 60 psi.",
+            List.of()),
+        finding(
+            "float-not-checked",
+            Severity.NOTE,
+            "S1",
+            Optional.empty(),
+            "Separator 1: the pull of the float is not checked; the port is not known.",
+            List.of("Measure the port and the ball.")),
+        finding(
+            "no-way-out",
+            Severity.STOP,
+            "W2",
+            Optional.empty(),
+            "Well 2 has no way to a separator.",
+            List.of("Draw a flow line from Well 2 to Tee 1.")),
+        finding(
+            "heights-unknown",
+            Severity.LOOK,
+            "",
+            Optional.empty(),
+            "How far the heights may be off is not said; 10 ft are 4.7 psi of this brine.",
+            List.of("Say it on the lease's sheet.")));
+  }
+
+  private static Finding finding(
+      String id,
+      Severity severity,
+      String thing,
+      Optional<String> caseId,
+      String words,
+      List<String> wayOut) {
+    Optional<Working> working =
+        severity == Severity.FIX
+            ? Optional.of(computed("Oil room needed", Volume.ofBarrels(222)).working())
+            : Optional.empty();
+    return new Finding(id, severity, thing, caseId, words, wayOut, MADE_UP, working);
+  }
+}

@@ -1,0 +1,116 @@
+package tankyard.app.pressure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import tankyard.app.example.SmallWindow;
+import tankyard.app.pressure.WindowPicture.Mark;
+import tankyard.app.pressure.WindowPicture.Part;
+import tankyard.app.pressure.WindowPicture.Segment;
+import tankyard.app.pressure.WindowPicture.State;
+import tankyard.engine.units.UnitSystem;
+import tankyard.engine.window.Window;
+
+class PictureMakerTest {
+  private static final PictureMaker FIELD =
+      new PictureMaker(UnitSystem.FIELD, Map.of("winter", "Today, winter"));
+
+  private static WindowPicture picture(Window window) {
+    return FIELD.picture(window);
+  }
+
+  @Test
+  void namesBothEnds() {
+    WindowPicture picture = picture(SmallWindow.open());
+    assertThat(picture.least().orElseThrow().digits()).isEqualTo("14.5");
+    assertThat(picture.least().orElseThrow().name()).isEqualTo("crest at 126 ft on Line 6");
+    assertThat(picture.least().orElseThrow().caseName()).isEqualTo("Today, winter");
+    assertThat(picture.most().orElseThrow().digits()).isEqualTo("26.0");
+    assertThat(picture.state()).isEqualTo(State.OPEN);
+  }
+
+  @Test
+  void thePartsOfTheLeastLeadUpToIt() {
+    WindowPicture picture = picture(SmallWindow.open());
+    assertThat(picture.segments().stream().map(Segment::part))
+        .containsExactly(Part.STATIC, Part.FRICTION, Part.VALVE, Part.MARGIN);
+    for (int i = 1; i < 4; i++) {
+      assertThat(picture.segments().get(i).from()).isEqualTo(picture.segments().get(i - 1).to());
+    }
+    assertThat(picture.segments().get(3).to())
+        .isCloseTo(picture.least().orElseThrow().value(), within(1e-9));
+  }
+
+  @Test
+  void showsWhatOneGetsByForgettingTheHillOnce() {
+    List<Mark> alone =
+        picture(SmallWindow.open()).marks().stream()
+            .filter(m -> m.digits().equals("12.1"))
+            .toList();
+    assertThat(alone).hasSize(1);
+    assertThat(alone.get(0).kind()).isEqualTo(Mark.Kind.TANK_ALONE);
+  }
+
+  @Test
+  void aRunnerUpIsShownInItsWorstCaseOnly() {
+    assertThat(picture(SmallWindow.open()).marks().stream().map(Mark::name))
+        .doesNotContain("crest at 126 ft on Line 6")
+        .contains("Well 2's stuffing box");
+  }
+
+  @Test
+  void aLimitFarAwayDoesNotSquashTheScale() {
+    WindowPicture picture = picture(SmallWindow.open());
+    assertThat(picture.axis().high()).isEqualTo(30);
+    assertThat(picture.beyond()).containsExactly("90 % of the relief valve 67.5 psi");
+  }
+
+  @Test
+  void theOilLegIsMovedFromTheRegulatorToTheGauge() {
+    Mark leg =
+        picture(SmallWindow.open()).marks().stream()
+            .filter(m -> m.kind() == Mark.Kind.OIL_LEG)
+            .findFirst()
+            .orElseThrow();
+    assertThat(leg.value()).isCloseTo(4.2 + 0.6, within(1e-9));
+  }
+
+  @Test
+  void aClosedWindowSaysHowFarItsEndsAreApart() {
+    WindowPicture picture = picture(SmallWindow.closed());
+    assertThat(picture.state()).isEqualTo(State.CLOSED);
+    assertThat(picture.isCrossed()).isTrue();
+    assertThat(picture.verdict())
+        .contains("14.5 psi")
+        .contains("9.3 psi")
+        .contains("5.2 psi short");
+  }
+
+  @Test
+  void whatIsNotKnownIsSaidAndNotDrawn() {
+    WindowPicture picture = picture(SmallWindow.unknown());
+    assertThat(picture.state()).isEqualTo(State.UNKNOWN);
+    assertThat(picture.least()).isEmpty();
+    assertThat(picture.notChecked()).hasSize(1);
+  }
+
+  @Test
+  void roundsWhatMustBeReachedUpAndWhatMustNotBePassedDown() {
+    Rounded psi = Rounded.in(UnitSystem.FIELD);
+    assertThat(psi.up(14.41)).isEqualTo("14.5");
+    assertThat(psi.down(25.99)).isEqualTo("25.9");
+    assertThat(psi.up(14.4)).isEqualTo("14.4");
+    assertThat(psi.down(26)).isEqualTo("26.0");
+  }
+
+  @Test
+  void followsTheUnitSystem() {
+    WindowPicture metric =
+        new PictureMaker(UnitSystem.METRIC, Map.of()).picture(SmallWindow.open());
+    assertThat(metric.unit()).isEqualTo("kPa");
+    assertThat(metric.least().orElseThrow().value()).isCloseTo(14.5 * 6.894757, within(1e-3));
+  }
+}
