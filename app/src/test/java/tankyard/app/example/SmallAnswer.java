@@ -184,8 +184,8 @@ public final class SmallAnswer {
         LiquidRate.ofBarrelsPerDay(75 * factor),
         Volume.ofBarrels(4.4),
         Volume.ofBarrels(4.4),
-        computed("Oil time", Time.ofMinutes(1056 / factor)),
-        computed("Water time", Time.ofMinutes(84 / factor)),
+        Optional.of(computed("Oil time", Time.ofMinutes(1056 / factor))),
+        Optional.of(computed("Water time", Time.ofMinutes(84 / factor))),
         computed("Design water rate", LiquidRate.ofBarrelsPerDay(150 * factor)));
   }
 
