@@ -107,9 +107,12 @@ public final class Survey {
     return lease.separators().stream().filter(s -> s.status().stays()).toList();
   }
 
-  /** Tanks of a duty that stay. */
+  /** Tanks of a duty that stay and that some line reaches: one that stands alone holds nothing. */
   public List<Tank> tanks(Tank.Duty duty) {
-    return lease.tanks().stream().filter(t -> t.status().stays() && t.duty() == duty).toList();
+    return lease.tanks().stream()
+        .filter(t -> t.status().stays() && t.duty() == duty)
+        .filter(t -> laid.values().stream().anyMatch(l -> l.line().touches(t.id())))
+        .toList();
   }
 
   Optional<Tank> tank(String id) {

@@ -1,0 +1,112 @@
+package tankyard.engine.designs;
+
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.WellResult;
+import tankyard.engine.verification.Answers;
+import tankyard.engine.verification.CheckedRows;
+import tankyard.engine.window.PressureLimit;
+
+/** Three leases worked by hand. */
+class DesignsCheckedTest implements CheckedRows {
+  @Override
+  public String topic() {
+    return "designs";
+  }
+
+  @Override
+  public void compute(Answers answers) {
+    osageBend(answers);
+    sandstoneKnob(answers);
+    coyoteCreek(answers);
+  }
+
+  private static void osageBend(Answers answers) {
+    Design p1 = Design.of("p1-osage-bend");
+    PressureLimit least = p1.least();
+    answers.put("P1", "static", least.lift().toPsi());
+    answers.put("P1", "friction", least.friction().toPsi());
+    answers.put("P1", "valve", least.valve().toPsi());
+    answers.put("P1", "least", p1.leastPsi());
+    answers.put("P1", "most", p1.mostPsi());
+    answers.put("P1", "setting", p1.window.setting().orElseThrow().regulator().value().toPsi());
+    answers.put("P1", "oil-leg", p1.window.oilLeg().orElseThrow().need().value().toPsi());
+    CaseResult at9 = p1.at(9);
+    for (WellResult well : at9.wells()) {
+      answers.put("P1", well.wellId() + "-lift", well.lift().toPsi());
+      answers.put("P1", well.wellId() + "-friction", well.friction().toPsi());
+      answers.put("P1", well.wellId() + "-box", well.box().value().toPsi());
+    }
+    for (String size : new String[] {"1.5", "1.25"}) {
+      for (WellResult well : p1.withEach("/lines", "pipe", "poly-" + size).at(9).wells()) {
+        answers.put("P1", well.wellId() + "-friction-" + size, well.friction().toPsi());
+      }
+    }
+    double w3 =
+        p1.window.allowed().stream()
+            .filter(l -> l.thingId().equals("W3"))
+            .findFirst()
+            .orElseThrow()
+            .gauge()
+            .value()
+            .toPsi();
+    answers.put("P1", "W3-most", w3);
+    StorageResult storage = at9.storage();
+    answers.put("P1", "usable", storage.oilUsable().orElseThrow().value().toBarrels());
+    answers.put("P1", "haul", storage.haulInterval().orElseThrow().value().toDays());
+    answers.put("P1", "slack", storage.roadOut().orElseThrow().value().toDays());
+  }
+
+  private static void sandstoneKnob(Answers answers) {
+    way("straight-2", Design.of("p2-sandstone-knob-2in"), answers);
+    way("straight-3", Design.of("p2-sandstone-knob"), answers);
+    way("deeper-3", Design.of("p2-sandstone-knob-deeper"), answers);
+    way("round-2", Design.of("p2-sandstone-knob-round-2in"), answers);
+    way("round-3", Design.of("p2-sandstone-knob-round-3in"), answers);
+    Design straight = Design.of("p2-sandstone-knob");
+    answers.put("P2", "box-at-16", straight.at(16).wells().get(0).box().value().toPsi());
+    answers.put("P2", "box-lift", straight.at(16).wells().get(0).lift().toPsi());
+  }
+
+  private static void way(String way, Design design, Answers answers) {
+    answers.put("P2", way + "-static", design.least().lift().toPsi());
+    answers.put("P2", way + "-friction", design.least().friction().toPsi());
+    answers.put("P2", way + "-valve", design.least().valve().toPsi());
+    answers.put("P2", way + "-crest", design.leastPsi());
+    answers.put(
+        "P2", way + "-tank", design.window.tankAlone().orElseThrow().gauge().value().toPsi());
+  }
+
+  private static void coyoteCreek(Answers answers) {
+    StorageResult with210 = Design.of("p3-coyote-creek-210-oil").today().storage();
+    answers.put("P3", "210-oil-usable", with210.oilUsable().orElseThrow().value().toBarrels());
+    answers.put("P3", "210-oil-days", with210.roadOut().orElseThrow().value().toDays());
+    answers.put("P3", "needed", with210.oilNeeded().orElseThrow().value().toBarrels());
+    Design base = Design.of("p3-coyote-creek");
+    StorageResult two300s = base.today().storage();
+    answers.put("P3", "two-300-usable", two300s.oilUsable().orElseThrow().value().toBarrels());
+    answers.put("P3", "two-300-days", two300s.roadOut().orElseThrow().value().toDays());
+    answers.put("P3", "210-room", two300s.waterRoom().orElseThrow().value().toBarrels());
+    answers.put("P3", "210-hours", hours(two300s));
+    StorageResult water300 = Design.of("p3-coyote-creek-210-oil").today().storage();
+    answers.put("P3", "300-room", water300.waterRoom().orElseThrow().value().toBarrels());
+    answers.put("P3", "300-hours", hours(water300));
+    Design with400 = Design.of("p3-coyote-creek-400");
+    Design two210s = Design.of("p3-coyote-creek-two-210s");
+    answers.put("P3", "400-hours", hours(with400.today().storage()));
+    answers.put("P3", "two-210-hours", hours(two210s.today().storage()));
+    answers.put("P3", "berm-400", with400.bermFeet());
+    answers.put("P3", "berm-two-210", two210s.bermFeet());
+    answers.put("P3", "all-fluid", two300s.allFluid().toBarrelsPerDay());
+    answers.put("P3", "all-on", base.caseOf("all-on").storage().allFluid().toBarrelsPerDay());
+    answers.put(
+        "P3", "overflow-2", base.today().overflows().get(0).capacity().value().toBarrelsPerDay());
+    Design wider = base.withEach("/lines", "pipe", "steel-3");
+    answers.put(
+        "P3", "overflow-3", wider.today().overflows().get(0).capacity().value().toBarrelsPerDay());
+  }
+
+  private static double hours(StorageResult storage) {
+    return storage.waterHours().orElseThrow().value().toHours();
+  }
+}
