@@ -28,4 +28,31 @@ public record Finding(
   public Finding {
     wayOut = List.copyOf(wayOut);
   }
+
+  /** A finding that holds in every case, with nothing to mend it yet. */
+  public static Finding of(
+      String id, Severity severity, String thingId, String words, Source source) {
+    return new Finding(
+        id, severity, thingId, Optional.empty(), words, List.of(), source, Optional.empty());
+  }
+
+  /** The same, in the case of that id. */
+  public Finding inCase(String where) {
+    return new Finding(id, severity, thingId, Optional.of(where), words, wayOut, source, working);
+  }
+
+  /** The same, with what would mend it, best first. */
+  public Finding mendedBy(List<String> ways) {
+    return new Finding(id, severity, thingId, caseId, words, ways, source, working);
+  }
+
+  /** The same, with what would mend it, best first. */
+  public Finding mendedBy(String... ways) {
+    return mendedBy(List.of(ways));
+  }
+
+  /** The same, with the working of its number. */
+  public Finding shownBy(Working shown) {
+    return new Finding(id, severity, thingId, caseId, words, wayOut, source, Optional.of(shown));
+  }
 }
