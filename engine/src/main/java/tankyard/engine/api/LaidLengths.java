@@ -12,8 +12,8 @@ import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
 
 /**
- * How much pipe each line takes in its trench, for the takeoff. A line whose pipe nobody knows still
- * has a length: the one typed, or the one on the map.
+ * How much pipe each line takes in its trench, for the takeoff. A line whose pipe nobody knows
+ * still has a length: the one typed, or the one on the map.
  */
 record LaidLengths(Survey survey) implements GroundLengths {
   @Override

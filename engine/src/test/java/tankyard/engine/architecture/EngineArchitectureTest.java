@@ -11,9 +11,7 @@ import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.GeneralCodingRules;
 
 /** The arrows between the engine's packages, as docs/decisions/0001-architecture.md draws them. */
-@AnalyzeClasses(
-    packages = "tankyard.engine",
-    importOptions = ImportOption.DoNotIncludeTests.class)
+@AnalyzeClasses(packages = "tankyard.engine", importOptions = ImportOption.DoNotIncludeTests.class)
 class EngineArchitectureTest {
 
   @ArchTest
@@ -32,7 +30,8 @@ class EngineArchitectureTest {
       Architectures.layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
           .layer("ground")
-          .definedBy("tankyard.engine.units..", "tankyard.engine.working..", "tankyard.engine.numeric..")
+          .definedBy(
+              "tankyard.engine.units..", "tankyard.engine.working..", "tankyard.engine.numeric..")
           .layer("matter")
           .definedBy("tankyard.engine.fluids..", "tankyard.engine.terrain..")
           .layer("physics")
