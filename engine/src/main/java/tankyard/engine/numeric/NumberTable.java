@@ -1,35 +1,42 @@
 package tankyard.engine.numeric;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 
 /**
- * A table of plain numbers that ships with the engine: lines starting with {@code #} name its
- * source, the next line names the columns, and every other line is numbers between commas. Nothing
- * is ever quoted, so no CSV library is needed; price lists and catalogues are read elsewhere.
+ * A table that ships with the engine: lines starting with {@code #} name its source, the next line
+ * names the columns. A table without a source line is refused.
  */
 public final class NumberTable {
-  private final String name;
-  private final List<String> source;
-  private final List<String> columns;
-  private final List<double[]> rows;
+  private static final CSVFormat FORMAT =
+      CSVFormat.RFC4180
+          .builder()
+          .setCommentMarker('#')
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .setIgnoreEmptyLines(true)
+          .get();
 
-  private NumberTable(String name, List<String> lines) {
+  private final String name;
+  private final String source;
+  private final List<String> columns;
+  private final List<CSVRecord> rows;
+
+  private NumberTable(String name, CSVParser parser) {
     this.name = name;
-    source =
-        lines.stream().filter(l -> l.startsWith("#")).map(l -> l.substring(1).strip()).toList();
-    List<String> body = lines.stream().filter(l -> !l.startsWith("#") && !l.isBlank()).toList();
-    if (source.isEmpty() || body.size() < 2) {
-      throw new IllegalArgumentException("Table " + name + " has no source line or no rows");
+    if (!parser.hasHeaderComment()) {
+      throw new IllegalArgumentException("Table " + name + " does not say its source");
     }
-    columns = List.of(body.get(0).split(","));
-    rows = body.stream().skip(1).map(this::row).toList();
+    source = parser.getHeaderComment().replaceAll("\\s+", " ").strip();
+    columns = parser.getHeaderNames();
+    rows = parser.getRecords();
   }
 
   /** Reads {@code file} from beside {@code owner}. */
@@ -38,8 +45,7 @@ public final class NumberTable {
       if (in == null) {
         throw new IllegalArgumentException("No table " + file + " beside " + owner.getName());
       }
-      var reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-      return new NumberTable(file, reader.lines().toList());
+      return new NumberTable(file, FORMAT.parse(new InputStreamReader(in, StandardCharsets.UTF_8)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -47,27 +53,24 @@ public final class NumberTable {
 
   /** The source lines at the head of the file. */
   public String source() {
-    return String.join(" ", source);
+    return source;
   }
 
   public int size() {
     return rows.size();
   }
 
+  /** A column of numbers. */
   public double[] column(String column) {
-    int index = columns.indexOf(column);
-    if (index < 0) {
+    return words(column).stream().mapToDouble(Double::parseDouble).toArray();
+  }
+
+  /** A column of words. */
+  public List<String> words(String column) {
+    if (!columns.contains(column)) {
       throw new IllegalArgumentException(
           "Table " + name + " has no column " + column + " but " + columns);
     }
-    return rows.stream().mapToDouble(r -> r[index]).toArray();
-  }
-
-  private double[] row(String line) {
-    String[] cells = line.split(",", -1);
-    if (cells.length != columns.size()) {
-      throw new IllegalArgumentException("Table " + name + ": " + line + " is not " + columns);
-    }
-    return Arrays.stream(cells).mapToDouble(Double::parseDouble).toArray();
+    return rows.stream().map(r -> r.get(column)).toList();
   }
 }

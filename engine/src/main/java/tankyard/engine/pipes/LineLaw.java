@@ -2,7 +2,6 @@ package tankyard.engine.pipes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import tankyard.engine.fluids.Drop;
 import tankyard.engine.fluids.FlowLaw;
 import tankyard.engine.fluids.Liquid;
@@ -68,7 +67,7 @@ public final class LineLaw {
   public MarchResult march(double flowM3PerS, Liquid liquid, double downstreamPascals) {
     boolean forward = flowM3PerS >= 0;
     List<Reach> reaches = reaches(Math.abs(flowM3PerS), liquid);
-    Upstream walk = new Upstream(downstreamPascals);
+    Climb walk = new Climb(downstreamPascals);
     for (int k = 0; k < reaches.size(); k++) {
       walk.climb(reaches.get(forward ? reaches.size() - 1 - k : k), forward);
     }
@@ -100,7 +99,7 @@ public final class LineLaw {
     return reaches;
   }
 
-  private static List<LinePoint> points(List<Reach> reaches, Upstream walk, boolean forward) {
+  private static List<LinePoint> points(List<Reach> reaches, Climb walk, boolean forward) {
     List<LinePoint> points = new ArrayList<>();
     for (int i = 0; i <= reaches.size(); i++) {
       ControlPoint at = i == 0 ? reaches.get(0).from() : reaches.get(i - 1).to();
@@ -110,94 +109,5 @@ public final class LineLaw {
               at.distanceM(), at.elevationM(), walk.pressure(step), walk.siphonPressure(step)));
     }
     return points;
-  }
-
-  /** Pipe between two stations, in the line's own direction. */
-  record Reach(ControlPoint from, ControlPoint to, double staticPascals, Drop friction) {}
-
-  /** The walk against the flow: what has been gathered since the end or the last control point. */
-  private static final class Upstream {
-    private final double downstream;
-    private final List<Double> pressures = new ArrayList<>();
-    private final List<Double> siphon = new ArrayList<>();
-    private final List<PartFull> partFull = new ArrayList<>();
-    private double gatheredStatic;
-    private double gatheredFriction;
-    private double slope;
-    private ControlPoint control;
-    private double emptyFrom = Double.NaN;
-
-    Upstream(double downstream) {
-      this.downstream = downstream;
-      pressures.add(downstream);
-      siphon.add(downstream);
-    }
-
-    double pressure(int step) {
-      return pressures.get(step);
-    }
-
-    double siphonPressure(int step) {
-      return siphon.get(step);
-    }
-
-    void climb(Reach reach, boolean forward) {
-      double rise = forward ? reach.staticPascals() : -reach.staticPascals();
-      ControlPoint lower = forward ? reach.to() : reach.from();
-      ControlPoint upper = forward ? reach.from() : reach.to();
-      double before = last(pressures);
-      siphon.add(last(siphon) + rise + reach.friction().pascals());
-      gatheredStatic += rise;
-      gatheredFriction += reach.friction().pascals();
-      slope += reach.friction().slope();
-      double raw = base() + gatheredStatic + gatheredFriction;
-      if (raw < 0) {
-        if (Double.isNaN(emptyFrom)) {
-          double share = before <= 0 ? 0 : before / (before - raw);
-          emptyFrom = lower.distanceM() + share * (upper.distanceM() - lower.distanceM());
-        }
-        control = upper;
-        gatheredStatic = 0;
-        gatheredFriction = 0;
-        slope = 0;
-        pressures.add(0.0);
-      } else {
-        closeEmpty(lower);
-        pressures.add(raw);
-      }
-    }
-
-    MarchResult result(List<LinePoint> points, List<FlowState> flows) {
-      if (control != null) {
-        closeEmpty(control);
-      }
-      return new MarchResult(
-          last(pressures),
-          slope,
-          control == null ? 1 : 0,
-          Optional.ofNullable(control),
-          gatheredStatic,
-          gatheredFriction,
-          last(siphon),
-          points,
-          partFull,
-          flows);
-    }
-
-    private double base() {
-      return control == null ? downstream : 0;
-    }
-
-    private void closeEmpty(ControlPoint end) {
-      if (!Double.isNaN(emptyFrom)) {
-        double other = end.distanceM();
-        partFull.add(new PartFull(Math.min(emptyFrom, other), Math.max(emptyFrom, other)));
-        emptyFrom = Double.NaN;
-      }
-    }
-
-    private static double last(List<Double> values) {
-      return values.get(values.size() - 1);
-    }
   }
 }

@@ -3,20 +3,15 @@ package tankyard.engine.pipes;
 import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.fluids.Liquid;
-import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
-import tankyard.engine.working.Source;
 import tankyard.engine.working.Term;
 import tankyard.engine.working.Working;
 
 /** The workings of a marched line in field units: psi, ft, in, bbl/d, cP. */
 public final class LineWorking {
-  private static final Source HYDROSTATICS =
-      Source.definition("hydrostatics, fresh water 0.4331 psi/ft at 60 °F");
-
   private final LineLaw line;
   private final double flowM3PerS;
   private final Liquid liquid;
@@ -32,26 +27,21 @@ public final class LineWorking {
 
   /** The rise from the upstream end to the control point or the downstream end. */
   public Computed<Pressure> lift() {
-    return Computed.of(pressure(march.staticPascals()), this::liftWorking);
+    double riseM = march.staticPascals() / liquid.staticPascals(1);
+    boolean crest = march.control().isPresent();
+    return RunLoss.lift(
+        liquid, riseM, crest ? "rise to the high point" : "rise from one end to the other");
   }
 
   /** Friction over the same stretch. */
   public Computed<Pressure> friction() {
-    return Computed.of(pressure(march.frictionPascals()), this::frictionWorking).with(cautions());
+    return Computed.of(RunLoss.psi(march.frictionPascals()), this::frictionWorking)
+        .with(cautions());
   }
 
-  private Working liftWorking() {
-    double riseM = march.staticPascals() / liquid.staticPascals(1);
-    String name =
-        march.control().isPresent() ? "rise to the high point" : "rise from one end to the other";
-    return Working.of(
-        "Lift",
-        "dp",
-        "0.4331*SG*z",
-        Unit.PSI,
-        HYDROSTATICS,
-        Term.number("SG", "gravity of the liquid", liquid.specificGravity()),
-        Term.of("z", name, riseM / Unit.FOOT.toSi(1), Unit.FOOT));
+  /** One run of the line, as if it were full. */
+  public RunLoss run(int index) {
+    return new RunLoss(line.runs().get(index), liquid, flowM3PerS);
   }
 
   private Working frictionWorking() {
@@ -59,13 +49,13 @@ public final class LineWorking {
     for (int r = 0; r < line.runs().size(); r++) {
       double share = share(r);
       if (share > 0) {
-        runs.add(new RunWorking(line.runs().get(r), liquid, Math.abs(flowM3PerS)).friction(share));
+        runs.add(run(r).frictionWorking(share));
       }
     }
     return runs.size() == 1 ? runs.get(0) : sum(runs);
   }
 
-  private Working sum(List<Working> runs) {
+  private static Working sum(List<Working> runs) {
     StringBuilder formula = new StringBuilder("0");
     List<Term> terms = new ArrayList<>();
     for (Working run : runs) {
@@ -73,8 +63,7 @@ public final class LineWorking {
       formula.append("+").append(symbol);
       terms.add(Term.of(symbol, "friction of run " + (terms.size() + 1), run.value(), Unit.PSI));
     }
-    return new Working(
-        "Friction", "dp", formula.toString(), terms, Unit.PSI, RunWorking.DARCY, runs);
+    return new Working("Friction", "dp", formula.toString(), terms, Unit.PSI, RunLoss.DARCY, runs);
   }
 
   /** How much of a run lies between the upstream end and the control point. */
@@ -97,13 +86,5 @@ public final class LineWorking {
       said.addAll(PipeCautions.of(line.runs().get(r), march.flows().get(r)));
     }
     return said.stream().distinct().toList();
-  }
-
-  private static Pressure pressure(double pascals) {
-    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
-  }
-
-  static Length feet(double metres) {
-    return Length.of(Unit.FOOT.fromSi(metres), Unit.FOOT);
   }
 }

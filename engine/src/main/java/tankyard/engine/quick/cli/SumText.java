@@ -1,0 +1,67 @@
+package tankyard.engine.quick.cli;
+
+import java.util.LinkedHashSet;
+import java.util.Set;
+import tankyard.engine.quick.QuickAnswer;
+import tankyard.engine.quick.QuickSum;
+import tankyard.engine.quick.QuickValue;
+import tankyard.engine.quick.sums.AllSums;
+import tankyard.engine.working.Caution;
+import tankyard.engine.working.Term;
+import tankyard.engine.working.Working;
+
+/** A quick sum as a person reads it. */
+final class SumText {
+  private static final String CLOSING =
+      "Planning aid, not an engineer's design; field-check heights and pressures.\n";
+
+  private final StringBuilder page = new StringBuilder();
+  private final Set<Working> shown = new LinkedHashSet<>();
+
+  private SumText() {}
+
+  static String list() {
+    StringBuilder list =
+        new StringBuilder("Quick sums (\"sum ID --help\" says what each takes):\n");
+    for (QuickSum sum : AllSums.list()) {
+      list.append("  %-17s %s%n".formatted(sum.id(), sum.title()));
+    }
+    return list.toString();
+  }
+
+  static String of(Solved solved) {
+    SumText text = new SumText();
+    text.page.append(solved.sum().title()).append("\n\n");
+    solved.values().all().forEach(text::input);
+    text.page.append('\n');
+    solved.result().answers().forEach(text::answer);
+    text.page.append("\nHow it was worked out\n");
+    solved.result().answers().forEach(a -> text.working(a.value().working()));
+    for (Caution caution : solved.result().cautions()) {
+      text.page.append("\nCaution: ").append(caution.words()).append('\n');
+    }
+    return text.page.append('\n').append(CLOSING).toString();
+  }
+
+  private void input(QuickValue value) {
+    String why = value.assumed() ? "   assumed: " + value.input().why() : "";
+    page.append("  %-40s %s%s%n".formatted(value.input().title(), value.text(), why));
+  }
+
+  private void answer(QuickAnswer answer) {
+    page.append("%-42s %s%n".formatted(answer.title(), answer.print()));
+  }
+
+  /** Each working once, those it builds on first. */
+  private void working(Working working) {
+    if (!shown.add(working)) {
+      return;
+    }
+    working.from().forEach(this::working);
+    page.append("  ").append(working.title()).append(": ").append(working.line()).append('\n');
+    for (Term term : working.terms()) {
+      page.append("      ").append(term.line()).append('\n');
+    }
+    page.append("      ").append(working.source().line()).append('\n');
+  }
+}
