@@ -16,6 +16,7 @@ import tankyard.engine.lease.LeaseRules;
 public final class LeaseStore {
   private final ReadOnlyObjectWrapper<Lease> lease = new ReadOnlyObjectWrapper<>(this, "lease");
   private final ReadOnlyLongWrapper revision = new ReadOnlyLongWrapper(this, "revision");
+  private final ReadOnlyLongWrapper document = new ReadOnlyLongWrapper(this, "document");
   private final ReadOnlyBooleanWrapper dirty = new ReadOnlyBooleanWrapper(this, "dirty");
   private final ReadOnlyStringWrapper undoName = new ReadOnlyStringWrapper(this, "undoName", "");
   private final ReadOnlyStringWrapper redoName = new ReadOnlyStringWrapper(this, "redoName", "");
@@ -42,6 +43,11 @@ public final class LeaseStore {
 
   public ReadOnlyLongProperty revisionProperty() {
     return revision.getReadOnlyProperty();
+  }
+
+  /** Counts up with every document that is opened, so that the map can bring it into view. */
+  public ReadOnlyLongProperty documentProperty() {
+    return document.getReadOnlyProperty();
   }
 
   /** Whether the lease differs from what was last opened or saved. */
@@ -91,6 +97,7 @@ public final class LeaseStore {
     history.clear();
     saved = other;
     show(other);
+    document.set(document.get() + 1);
   }
 
   /** The same for a document that lies in no file yet, so that closing it must ask. */

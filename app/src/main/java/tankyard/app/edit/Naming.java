@@ -20,7 +20,8 @@ public final class Naming {
     return nextId(lease, prefix, Set.of());
   }
 
-  static String nextId(Lease lease, String prefix, Set<String> alsoTaken) {
+  /** The same, past ids that are about to be used. */
+  public static String nextId(Lease lease, String prefix, Set<String> alsoTaken) {
     int highest =
         Stream.concat(usedIds(lease).stream(), alsoTaken.stream())
             .filter(id -> id.matches(prefix + "\\d{1,8}"))
@@ -56,7 +57,7 @@ public final class Naming {
   }
 
   /** "Well 9", or "3 things". */
-  static String of(Lease lease, Collection<String> ids) {
+  public static String of(Lease lease, Collection<String> ids) {
     return ids.size() == 1 ? of(lease, ids.iterator().next()) : ids.size() + " things";
   }
 

@@ -1,0 +1,154 @@
+package tankyard.app.map.layers;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import tankyard.app.edit.ThingKind;
+import tankyard.app.map.plan.Badge;
+import tankyard.app.map.plan.LabelPlacer;
+import tankyard.app.map.plan.MapSpot;
+import tankyard.app.map.plan.PlanLine;
+import tankyard.app.map.plan.PlanMark;
+import tankyard.app.map.plan.PlanThing;
+import tankyard.app.map.plan.SymbolSize;
+
+/**
+ * Names, a few results, and plates on what sets the window. The important first; what finds no room
+ * is left out until the map is zoomed in.
+ */
+public final class LabelLayer implements Layer {
+  private static final double LEAST_LEG_FOR_NAME_PX = 90;
+
+  @Override
+  public void paint(Painting p) {
+    LabelPlacer placer = new LabelPlacer();
+    for (PlanThing thing : p.plan().things()) {
+      SymbolSize size = SymbolSize.of(thing, p.camera());
+      placer.keepFree(
+          p.camera().x(thing.at()), p.camera().y(thing.at()), size.widthPx(), size.heightPx());
+    }
+    if (p.shown().results()) {
+      p.plan().marks().forEach(mark -> mark(p, placer, mark));
+    }
+    if (p.shown().names()) {
+      p.plan().things().stream()
+          .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
+          .forEach(thing -> thing(p, placer, thing));
+      p.plan().lines().stream()
+          .sorted(Comparator.comparing((PlanLine l) -> !isLit(p, l.id())))
+          .forEach(line -> line(p, placer, line));
+    }
+  }
+
+  private static boolean isLit(Painting p, String id) {
+    return p.picked().contains(id) || p.hovered().equals(id);
+  }
+
+  private static int rank(Painting p, PlanThing thing) {
+    if (isLit(p, thing.id())) {
+      return 0;
+    }
+    if (!thing.badges().isEmpty()) {
+      return 1;
+    }
+    return thing.kind() == ThingKind.TEE ? 4 : thing.kind() == ThingKind.WELL ? 3 : 2;
+  }
+
+  private static void thing(Painting p, LabelPlacer placer, PlanThing thing) {
+    List<String> rows = new ArrayList<>(List.of(thing.name()));
+    List<Badge> badges = p.shown().results() ? thing.badges() : List.of();
+    if (p.shown().results()) {
+      rows.addAll(thing.notes());
+    }
+    double width = Lettering.width(thing.name(), Lettering.NAME);
+    for (int i = 1; i < rows.size(); i++) {
+      width = Math.max(width, Lettering.width(rows.get(i), Lettering.NOTE));
+    }
+    for (Badge badge : badges) {
+      width = Math.max(width, Lettering.plateWidth(badge.words()));
+    }
+    double height = rows.size() * Lettering.LINE_PX + badges.size() * (Lettering.PLATE_PX + 2);
+    boolean must = isLit(p, thing.id()) || !badges.isEmpty();
+    SymbolSize size = SymbolSize.of(thing, p.camera());
+    double x = p.camera().x(thing.at());
+    double y = p.camera().y(thing.at());
+    placer.beside(x, y, size, width, height, must).ifPresent(box -> write(p, rows, badges, box));
+  }
+
+  private static void write(
+      Painting p, List<String> rows, List<Badge> badges, LabelPlacer.Box box) {
+    GraphicsContext g = p.g();
+    double y = box.y();
+    for (int i = 0; i < rows.size(); i++) {
+      boolean isName = i == 0;
+      Lettering.write(
+          g,
+          rows.get(i),
+          isName ? Lettering.NAME : Lettering.NOTE,
+          box.x(),
+          y,
+          isName ? p.inks().ink() : resultInk(p),
+          p.inks().paper());
+      y += Lettering.LINE_PX;
+    }
+    for (Badge badge : badges) {
+      plate(p, badge, box.x(), y + 1);
+      y += Lettering.PLATE_PX + 2;
+    }
+  }
+
+  /** Results of an earlier lease are pale until the new ones are there. */
+  private static Color resultInk(Painting p) {
+    return p.stale() ? p.inks().quiet().deriveColor(0, 1, 1, 0.6) : p.inks().quiet();
+  }
+
+  private static void plate(Painting p, Badge badge, double x, double y) {
+    Color plate = badge.end() == Badge.End.LEAST ? p.inks().least() : p.inks().most();
+    Lettering.plate(
+        p.g(), badge.words(), x, y, p.stale() ? p.inks().quiet() : plate, p.inks().paper());
+  }
+
+  private static void mark(Painting p, LabelPlacer placer, PlanMark mark) {
+    double x = p.camera().x(mark.at());
+    double y = p.camera().y(mark.at());
+    GraphicsContext g = p.g();
+    g.setFill(p.inks().least());
+    double[] xs = {x - 6, x + 6, x};
+    double[] ys = {y + 5, y + 5, y - 6};
+    g.fillPolygon(xs, ys, 3);
+    double width = Lettering.plateWidth(mark.badge().words());
+    Optional<LabelPlacer.Box> box =
+        placer.beside(x, y, new SymbolSize(12, 12, false), width, Lettering.PLATE_PX, true);
+    box.ifPresent(b -> plate(p, mark.badge(), b.x(), b.y()));
+    placer.keepFree(x, y, 12, 12);
+  }
+
+  private static void line(Painting p, LabelPlacer placer, PlanLine line) {
+    int leg = line.longestLeg();
+    MapSpot a = line.spots().get(leg);
+    MapSpot b = line.spots().get(leg + 1);
+    boolean lit = isLit(p, line.id());
+    if (!lit && p.camera().px(a.metresTo(b)) < LEAST_LEG_FOR_NAME_PX) {
+      return;
+    }
+    String note = p.shown().results() && !line.note().isEmpty() ? "  " + line.note() : "";
+    String words = line.name() + note;
+    MapSpot at = a.towards(b, 0.38);
+    double width = Lettering.width(words, Lettering.NOTE);
+    placer
+        .along(p.camera().x(at), p.camera().y(at), width, Lettering.LINE_PX, lit)
+        .ifPresent(
+            box ->
+                Lettering.write(
+                    p.g(),
+                    words,
+                    Lettering.NOTE,
+                    box.x(),
+                    box.y(),
+                    p.inks().of(line.service()),
+                    p.inks().paper()));
+  }
+}

@@ -1,0 +1,48 @@
+package tankyard.app.map.layers;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.canvas.GraphicsContext;
+import tankyard.app.map.plan.Camera;
+import tankyard.app.map.plan.Ghost;
+import tankyard.app.map.plan.Plan;
+import tankyard.app.map.plan.Relief;
+import tankyard.app.style.Inks;
+import tankyard.engine.units.UnitSystem;
+
+/**
+ * What a layer is given: where to paint and what.
+ *
+ * @param picked ids
+ * @param hovered id under the pointer; empty for none
+ * @param stale whether the results belong to an earlier lease
+ */
+public record Painting(
+    GraphicsContext g,
+    Inks inks,
+    Camera camera,
+    Plan plan,
+    Relief relief,
+    List<String> picked,
+    String hovered,
+    Optional<Ghost> ghost,
+    UnitSystem units,
+    Shown shown,
+    boolean stale) {
+
+  /** Which sheets are laid on. */
+  public record Shown(
+      boolean ground, boolean grid, boolean names, boolean results, boolean heights, boolean key) {
+    public static Shown all() {
+      return new Shown(true, true, true, true, false, true);
+    }
+  }
+
+  double width() {
+    return camera.widthPx();
+  }
+
+  double height() {
+    return camera.heightPx();
+  }
+}

@@ -1,0 +1,10 @@
+package tankyard.app.map.plan;
+
+/** A tag on what sets one end of the window: "least 12.3 psi", "most 31 psi". */
+public record Badge(End end, String words) {
+  /** Which end of the window. */
+  public enum End {
+    LEAST,
+    MOST
+  }
+}

@@ -1,0 +1,128 @@
+package tankyard.app.map.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.app.edit.ThingKind;
+import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.SpotHeight;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.units.UnitSystem;
+
+/** Makes the plan of a lease, with the results of one design case where there are any. */
+public final class PlanMaker {
+  private final Lease lease;
+  private final UnitSystem units;
+  private final PlanResults results;
+
+  private PlanMaker(Lease lease, UnitSystem units, PlanResults results) {
+    this.lease = lease;
+    this.units = units;
+    this.results = results;
+  }
+
+  /**
+   * The plan.
+   *
+   * @param answer may be of an earlier lease: an id it does not know has no results
+   */
+  public static Plan of(
+      Lease lease, Optional<LeaseAnswer> answer, String caseId, UnitSystem units) {
+    PlanResults results = new PlanResults(answer, caseId, units);
+    return new PlanMaker(lease, units, results).make();
+  }
+
+  private Plan make() {
+    List<PlanLine> lines =
+        lease.lines().stream().map(this::line).flatMap(Optional::stream).toList();
+    List<PlanMark> marks = lines.stream().map(results::crest).flatMap(Optional::stream).toList();
+    return new Plan(
+        lease.things().map(this::thing).toList(),
+        lines,
+        marks,
+        lease.spotHeights().stream().map(this::height).toList());
+  }
+
+  private PlanThing thing(Thing thing) {
+    double length = 0;
+    double width = 0;
+    if (thing instanceof Tank tank) {
+      length = tank.diameter().metres();
+      width = length;
+    } else if (thing instanceof Separator separator) {
+      width = separator.diameter().metres();
+      boolean lies = separator.shape() == Separator.Shape.HORIZONTAL;
+      length = lies ? separator.length().metres() : width;
+    }
+    List<String> notes = results.notes(thing);
+    List<Badge> badges = results.badges(thing.id());
+    return new PlanThing(
+        thing.id(),
+        thing.name(),
+        ThingKind.of(thing),
+        MapSpot.of(thing.at()),
+        length,
+        width,
+        thing.status(),
+        notes,
+        badges,
+        spoken(thing, notes, badges));
+  }
+
+  private String spoken(Thing thing, List<String> notes, List<Badge> badges) {
+    List<String> parts = new ArrayList<>();
+    parts.add(thing.name());
+    parts.add(thing.kind());
+    parts.add(thing.status().words());
+    parts.add(
+        "east "
+            + units.print(thing.at().east(), 5)
+            + ", north "
+            + units.print(thing.at().north(), 5));
+    parts.addAll(notes);
+    badges.forEach(b -> parts.add("sets the " + b.words()));
+    return String.join(". ", parts);
+  }
+
+  private Optional<PlanLine> line(Line line) {
+    Optional<Thing> from = lease.thing(line.from());
+    Optional<Thing> to = lease.thing(line.to());
+    if (from.isEmpty() || to.isEmpty()) {
+      return Optional.empty();
+    }
+    List<MapSpot> spots = new ArrayList<>();
+    spots.add(MapSpot.of(from.get().at()));
+    line.route().forEach(p -> spots.add(MapSpot.of(p.at())));
+    spots.add(MapSpot.of(to.get().at()));
+    String note = results.note(line.id());
+    String spoken =
+        line.name()
+            + ". "
+            + line.kind()
+            + " from "
+            + from.get().name()
+            + " to "
+            + to.get().name()
+            + (note.isEmpty() ? "" : ". " + note);
+    return Optional.of(
+        new PlanLine(
+            line.id(),
+            line.name(),
+            line.service(),
+            spots,
+            line.status(),
+            results.way(line.id()),
+            note,
+            spoken));
+  }
+
+  private PlanHeight height(SpotHeight spot) {
+    MapPoint at = spot.at();
+    return new PlanHeight(MapSpot.of(at), units.print(spot.ground(), 5));
+  }
+}

@@ -1,0 +1,103 @@
+package tankyard.app.map.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Well;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.LineResult;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.units.UnitSystem;
+import tankyard.engine.window.PressureLimit;
+import tankyard.engine.window.Window;
+
+/** The few results that stand on the map: more would hide the drawing. */
+final class PlanResults {
+  private static final int FIGURES = 3;
+
+  private final Optional<CaseResult> results;
+  private final List<Window> windows;
+  private final UnitSystem units;
+
+  PlanResults(Optional<LeaseAnswer> answer, String caseId, UnitSystem units) {
+    this.results = answer.flatMap(a -> a.caseResult(caseId));
+    this.windows = answer.map(LeaseAnswer::windows).orElse(List.of());
+    this.units = units;
+  }
+
+  List<String> notes(Thing thing) {
+    List<String> notes = new ArrayList<>();
+    if (thing instanceof Well) {
+      results
+          .flatMap(r -> r.well(thing.id()))
+          .ifPresent(w -> notes.add("box " + print(w.box().value())));
+    } else if (thing instanceof Separator) {
+      windows.stream()
+          .filter(w -> w.separatorId().equals(thing.id()))
+          .forEach(
+              w -> w.setting().ifPresent(s -> notes.add("set to " + print(s.regulator().value()))));
+    }
+    return notes;
+  }
+
+  String note(String lineId) {
+    return line(lineId).map(l -> print(l.flow())).orElse("");
+  }
+
+  int way(String lineId) {
+    return line(lineId).map(l -> (int) Math.signum(l.flow().si())).orElse(1);
+  }
+
+  private Optional<LineResult> line(String id) {
+    return results.flatMap(r -> r.line(id));
+  }
+
+  /** What a thing or a vessel sets. A crest has a mark of its own on the line. */
+  List<Badge> badges(String thingId) {
+    List<Badge> badges = new ArrayList<>();
+    for (Window window : windows) {
+      window.least().filter(l -> sets(l, thingId)).ifPresent(l -> badges.add(least(l)));
+      window.most().filter(l -> sets(l, thingId)).ifPresent(l -> badges.add(most(l)));
+    }
+    return badges;
+  }
+
+  private static boolean sets(PressureLimit limit, String thingId) {
+    return limit.thingId().equals(thingId);
+  }
+
+  /** The mark of a line that sets an end of the window: at its crest, or where it ends. */
+  Optional<PlanMark> crest(PlanLine line) {
+    return windows.stream()
+        .flatMap(w -> w.least().stream())
+        .filter(l -> l.thingId().equals(line.id()))
+        .findFirst()
+        .map(l -> new PlanMark(line.id(), governingSpot(line, l), least(l)));
+  }
+
+  private MapSpot governingSpot(PlanLine line, PressureLimit limit) {
+    Optional<LineResult> found = line(line.id());
+    if (limit.kind() != PressureLimit.Kind.CREST || found.isEmpty()) {
+      return line.along(1);
+    }
+    LineResult result = found.get();
+    double share =
+        result.crest().map(c -> c.distance().metres() / result.length().metres()).orElse(1.0);
+    return line.along(share);
+  }
+
+  private Badge least(PressureLimit limit) {
+    return new Badge(Badge.End.LEAST, "least " + print(limit.gauge().value()));
+  }
+
+  private Badge most(PressureLimit limit) {
+    return new Badge(Badge.End.MOST, "most " + print(limit.gauge().value()));
+  }
+
+  private String print(Quantity quantity) {
+    return units.print(quantity, FIGURES);
+  }
+}
