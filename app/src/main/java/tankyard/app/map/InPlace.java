@@ -2,6 +2,7 @@ package tankyard.app.map;
 
 import java.util.Optional;
 import java.util.function.Function;
+import javafx.css.PseudoClass;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
@@ -14,6 +15,7 @@ import tankyard.app.map.tools.MapDesk;
  */
 final class InPlace {
   private static final double WIDTH_PX = 190;
+  private static final PseudoClass WRONG = PseudoClass.getPseudoClass("danger");
 
   private final MapView view;
   private final TextField field = new TextField();
@@ -27,7 +29,13 @@ final class InPlace {
     field.getStyleClass().add("ty-rename");
     field.setVisible(false);
     field.setManaged(false);
-    field.setOnAction(e -> commit());
+    field.setOnAction(
+        e -> {
+          commit();
+          if (!field.isVisible()) {
+            view.requestFocus();
+          }
+        });
     field.addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
     field.focusedProperty().addListener((o, was, is) -> focusChanged(is));
   }
@@ -84,16 +92,15 @@ final class InPlace {
       reason.setText(refused.get());
       field.setTooltip(reason);
       desk.refusalProperty().set(refused.get());
-      field.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("danger"), true);
+      field.pseudoClassStateChanged(WRONG, true);
     } else {
       close();
-      view.requestFocus();
     }
   }
 
   private void close() {
     field.setVisible(false);
     field.setTooltip(null);
-    field.pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("danger"), false);
+    field.pseudoClassStateChanged(WRONG, false);
   }
 }

@@ -10,6 +10,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
+import tankyard.app.edit.Hand;
 import tankyard.app.map.layers.GhostLayer;
 import tankyard.app.map.layers.GridLayer;
 import tankyard.app.map.layers.GroundLayer;
@@ -67,6 +68,7 @@ public final class MapView extends Pane {
     MapDesk desk = map.desk();
     new MapMouse(this, map).listen();
     new MapKeys(this, map, map.actions()).listen();
+    desk.hand().inHandProperty().addListener((o, before, now) -> takeKeys(now));
     desk.hand().carryProperty().addListener((o, before, carry) -> carried(carry));
   }
 
@@ -90,6 +92,13 @@ public final class MapView extends Pane {
     return shown;
   }
 
+  /** What is in hand works on the map, so the keys must come here. */
+  private void takeKeys(Hand.InHand now) {
+    if (now != Hand.InHand.NOTHING) {
+      requestFocus();
+    }
+  }
+
   boolean isSpaceHeld() {
     return spaceHeld;
   }
@@ -107,7 +116,7 @@ public final class MapView extends Pane {
     menu.renamePicked();
   }
 
-  private void carried(tankyard.app.edit.Hand.Carry carry) {
+  private void carried(Hand.Carry carry) {
     if (carry != null) {
       new RackCarry(this, map).to(carry);
     }

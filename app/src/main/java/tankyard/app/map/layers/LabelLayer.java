@@ -8,6 +8,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Badge;
+import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.LabelPlacer;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
@@ -20,7 +21,8 @@ import tankyard.app.map.plan.SymbolSize;
  * is left out until the map is zoomed in.
  */
 public final class LabelLayer implements Layer {
-  private static final double LEAST_LEG_FOR_NAME_PX = 90;
+  private static final double ARROW_PX = 16;
+  private static final double SPARE_LEG_PX = 60;
 
   @Override
   public void paint(Painting p) {
@@ -30,6 +32,7 @@ public final class LabelLayer implements Layer {
       placer.keepFree(
           p.camera().x(thing.at()), p.camera().y(thing.at()), size.widthPx(), size.heightPx());
     }
+    p.plan().lines().forEach(line -> keepOff(p, placer, line));
     if (p.shown().results()) {
       p.plan().marks().forEach(mark -> mark(p, placer, mark));
     }
@@ -41,6 +44,18 @@ public final class LabelLayer implements Layer {
           .sorted(Comparator.comparing((PlanLine l) -> !isLit(p, l.id())))
           .forEach(line -> line(p, placer, line));
     }
+  }
+
+  private static void keepOff(Painting p, LabelPlacer placer, PlanLine line) {
+    Camera camera = p.camera();
+    for (int i = 0; i < line.legs(); i++) {
+      MapSpot a = line.spots().get(i);
+      MapSpot b = line.spots().get(i + 1);
+      placer.preferOff(camera.x(a), camera.y(a), camera.x(b), camera.y(b));
+    }
+    MapSpot arrow =
+        line.spots().get(line.longestLeg()).towards(line.spots().get(line.longestLeg() + 1), 0.5);
+    placer.keepFree(camera.x(arrow), camera.y(arrow), ARROW_PX, ARROW_PX);
   }
 
   private static boolean isLit(Painting p, String id) {
@@ -131,13 +146,13 @@ public final class LabelLayer implements Layer {
     MapSpot a = line.spots().get(leg);
     MapSpot b = line.spots().get(leg + 1);
     boolean lit = isLit(p, line.id());
-    if (!lit && p.camera().px(a.metresTo(b)) < LEAST_LEG_FOR_NAME_PX) {
-      return;
-    }
     String note = p.shown().results() && !line.note().isEmpty() ? "  " + line.note() : "";
     String words = line.name() + note;
-    MapSpot at = a.towards(b, 0.38);
+    MapSpot at = a.towards(b, 0.3);
     double width = Lettering.width(words, Lettering.NOTE);
+    if (!lit && p.camera().px(a.metresTo(b)) < width + SPARE_LEG_PX) {
+      return;
+    }
     placer
         .along(p.camera().x(at), p.camera().y(at), width, Lettering.LINE_PX, lit)
         .ifPresent(

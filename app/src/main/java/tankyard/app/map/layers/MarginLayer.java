@@ -92,7 +92,7 @@ public final class MarginLayer implements Layer {
     double y = p.height() - EDGE_PX - boxHeight;
     GraphicsContext g = p.g();
     g.setFill(p.inks().paper().deriveColor(0, 1, 1, 0.9));
-    g.setStroke(p.inks().grid());
+    g.setStroke(p.inks().quiet().deriveColor(0, 1, 1, 0.4));
     g.setLineWidth(1);
     g.setLineDashes();
     g.fillRoundRect(x, y, boxWidth, boxHeight, 8, 8);

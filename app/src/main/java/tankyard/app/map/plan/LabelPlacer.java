@@ -1,6 +1,7 @@
 package tankyard.app.map.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ public final class LabelPlacer {
   private static final double GAP_PX = 4;
 
   private final List<Box> taken = new ArrayList<>();
+  private final List<double[]> strokes = new ArrayList<>();
 
   /** A rectangle on the screen. */
   public record Box(double x, double y, double width, double height) {
@@ -22,11 +24,39 @@ public final class LabelPlacer {
           && y < other.y + other.height
           && other.y < y + height;
     }
+
+    /** Whether a straight stroke runs through it, by cutting the stroke to its sides one by one. */
+    boolean touches(double x1, double y1, double x2, double y2) {
+      double[] share = {0, 1};
+      return cut(x1, x2 - x1, x, x + width, share) && cut(y1, y2 - y1, y, y + height, share);
+    }
+
+    private static boolean cut(double start, double run, double low, double high, double[] share) {
+      if (run == 0) {
+        return start >= low && start <= high;
+      }
+      double a = (low - start) / run;
+      double b = (high - start) / run;
+      share[0] = Math.max(share[0], Math.min(a, b));
+      share[1] = Math.min(share[1], Math.max(a, b));
+      return share[0] <= share[1];
+    }
   }
 
   /** Keeps labels off a symbol. */
   public void keepFree(double centreX, double centreY, double width, double height) {
     taken.add(new Box(centreX - width / 2, centreY - height / 2, width, height));
+  }
+
+  /**
+   * Makes labels prefer a place that this stroke does not cross; they may cross it if they must.
+   */
+  public void preferOff(double x1, double y1, double x2, double y2) {
+    strokes.add(new double[] {x1, y1, x2, y2});
+  }
+
+  private long crossed(Box box) {
+    return strokes.stream().filter(s -> box.touches(s[0], s[1], s[2], s[3])).count();
   }
 
   /**
@@ -58,13 +88,19 @@ public final class LabelPlacer {
             new Box(x - width / 2, y - height - GAP_PX, width, height),
             new Box(x - width / 2, y + GAP_PX, width, height),
             new Box(x + GAP_PX * 2, y - height / 2, width, height),
-            new Box(x - GAP_PX * 2 - width, y - height / 2, width, height));
+            new Box(x - GAP_PX * 2 - width, y - height / 2, width, height),
+            new Box(x + GAP_PX, y + GAP_PX / 2, width, height),
+            new Box(x + GAP_PX, y - height - GAP_PX / 2, width, height),
+            new Box(x - GAP_PX - width, y + GAP_PX / 2, width, height),
+            new Box(x - GAP_PX - width, y - height - GAP_PX / 2, width, height));
     return first(places, must);
   }
 
   private Optional<Box> first(List<Box> places, boolean must) {
     Optional<Box> free =
-        places.stream().filter(p -> taken.stream().noneMatch(p::covers)).findFirst();
+        places.stream()
+            .filter(p -> taken.stream().noneMatch(p::covers))
+            .min(Comparator.comparingLong(this::crossed));
     Optional<Box> chosen = free.or(() -> must ? Optional.of(places.get(0)) : Optional.empty());
     chosen.ifPresent(taken::add);
     return chosen;

@@ -1,0 +1,83 @@
+package tankyard.app;
+
+import java.nio.file.Path;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+import tankyard.app.files.ChooserPicker;
+import tankyard.app.files.Recovery;
+import tankyard.app.files.WindowDialogs;
+import tankyard.app.memory.FileMemory;
+import tankyard.app.memory.Memory;
+import tankyard.app.solve.Background;
+import tankyard.app.style.Look;
+import tankyard.engine.catalog.CatalogSource;
+import tankyard.engine.catalog.Catalogs;
+
+/** The program in its window: wires everything to the real screen, files and clock. */
+public final class App extends Application {
+  private static final Duration KEEP_EVERY = Duration.seconds(5);
+
+  private final Background background = new Background();
+
+  @Override
+  public void start(Stage stage) {
+    Path home = FileMemory.home();
+    Memory memory = new FileMemory(home.resolve("studio.properties"));
+    Look look = new Look(memory);
+    WindowDialogs dialogs = new WindowDialogs(() -> stage, look);
+    CatalogSource catalog = Catalogs.find();
+    Studio studio =
+        new Studio(
+            new Studio.Outside(
+                catalog,
+                memory,
+                look,
+                dialogs,
+                new ChooserPicker(() -> stage, memory),
+                background,
+                Platform::runLater));
+    Recovery recovery =
+        new Recovery(home.resolve("unsaved"), studio.store(), studio.desk(), dialogs);
+    show(stage, studio, look, memory);
+    studio.startWith();
+    recovery.offer();
+    keepCopies(recovery);
+    stage.setOnCloseRequest(
+        e -> {
+          if (studio.desk().mayLeave()) {
+            recovery.forget();
+          } else {
+            e.consume();
+          }
+        });
+  }
+
+  private static void show(Stage stage, Studio studio, Look look, Memory memory) {
+    Scene scene = new Scene(studio.window());
+    look.dress(scene);
+    stage.setScene(scene);
+    stage.setTitle("Tankyard");
+    stage.setMinWidth(900);
+    stage.setMinHeight(600);
+    new WindowSize(memory).apply(stage);
+    stage.titleProperty().bind(studio.titleProperty());
+    stage.show();
+  }
+
+  private static void keepCopies(Recovery recovery) {
+    Timeline clock = new Timeline(new KeyFrame(KEEP_EVERY, e -> recovery.keep()));
+    clock.setCycleCount(Animation.INDEFINITE);
+    clock.play();
+  }
+
+  @Override
+  public void stop() {
+    background.close();
+  }
+}

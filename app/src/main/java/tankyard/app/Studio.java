@@ -1,0 +1,220 @@
+package tankyard.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringExpression;
+import javafx.scene.layout.StackPane;
+import tankyard.app.edit.Blanks;
+import tankyard.app.edit.Hand;
+import tankyard.app.edit.LeaseStore;
+import tankyard.app.edit.Selection;
+import tankyard.app.edit.ViewSettings;
+import tankyard.app.files.Dialogs;
+import tankyard.app.files.FilePicker;
+import tankyard.app.files.LeaseDesk;
+import tankyard.app.map.MapPane;
+import tankyard.app.map.MapPicture;
+import tankyard.app.map.MapViewModel;
+import tankyard.app.map.tools.MapDesk;
+import tankyard.app.memory.Memory;
+import tankyard.app.rack.RackView;
+import tankyard.app.shell.EmptyPane;
+import tankyard.app.shell.Pane;
+import tankyard.app.shell.Shell;
+import tankyard.app.shell.StudioWindow;
+import tankyard.app.solve.LeaseAnswer;
+import tankyard.app.solve.LeaseSolver;
+import tankyard.app.solve.SolveService;
+import tankyard.app.style.Look;
+import tankyard.app.welcome.StartPage;
+import tankyard.engine.catalog.CatalogSource;
+import tankyard.engine.catalog.Pipe;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.leasefile.LeaseFiles;
+
+/**
+ * The studio put together. The only place that knows every part; what it needs of the world outside
+ * comes in as {@link Outside}, so that a test can hand in its own.
+ */
+public final class Studio {
+  private final Outside outside;
+  private final LeaseStore store = new LeaseStore(EmptyLease.lease());
+  private final Selection selection = new Selection(store);
+  private final ViewSettings view = new ViewSettings(store);
+  private final Hand hand = new Hand();
+  private final SolveService solve;
+  private final LeaseDesk desk;
+  private final MapViewModel map;
+  private final MapPane mapPane;
+  private final StartPage startPage;
+  private final StudioWindow window;
+  private final StackPane root;
+
+  /**
+   * The world outside.
+   *
+   * @param background runs jobs later, off the window's thread
+   * @param onWindow runs jobs on the window's thread
+   */
+  public record Outside(
+      CatalogSource catalog,
+      Memory memory,
+      Look look,
+      Dialogs dialogs,
+      FilePicker picker,
+      Executor background,
+      Executor onWindow) {}
+
+  public Studio(Outside outside) {
+    this.outside = outside;
+    LeaseSolver solver = (lease, cancelled) -> LeaseAnswer.nothing(lease);
+    solve = new SolveService(store, solver, outside.background(), outside.onWindow());
+    desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
+    MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe()));
+    map = new MapViewModel(mapDesk, view, solve);
+    mapPane = new MapPane(map, solve, outside.look());
+    startPage =
+        new StartPage(
+            new StartPage.Ways(this::openDemo, this::openEmpty, desk::open, desk::open),
+            desk.recent().files());
+    Shell shell = new Shell(store, view, solve, outside.look());
+    StudioActions actions = new StudioActions(shell.actions(), this);
+    actions.fill();
+    actions.lay(shell.menus());
+    window =
+        shell.window(
+            new RackView(hand, outside.look()),
+            new StackPane(mapPane, startPage),
+            strip(),
+            sheet(),
+            map.hintProperty(),
+            map.cursorProperty());
+    actions.setWindow(window);
+    root = new StackPane(window);
+  }
+
+  private String usualPipe() {
+    return outside.catalog().catalog().list(Pipe.class).stream()
+        .findFirst()
+        .map(Pipe::id)
+        .orElse("");
+  }
+
+  private static List<Pane> strip() {
+    return List.of(
+        empty("findings", "Findings", "What needs fixing, worst first"),
+        empty("window", "Back-pressure window", "Between which gauge readings the separator works"),
+        empty("profile", "Profile", "Ground, pipe and pressure along a line"),
+        empty("tanks", "Vessels and tanks", "Minutes in the separator, days in the tanks"),
+        empty("injection", "Injection", "Pump power, hours and the permit"),
+        empty("bill", "Bill", "What to buy, and what it costs"));
+  }
+
+  private static Pane empty(String id, String title, String reason) {
+    return new Pane(id, title, reason, new EmptyPane(title, "Nothing worked out yet."));
+  }
+
+  private static EmptyPane sheet() {
+    return new EmptyPane("Nothing picked", "Pick a thing or a line on the map to see its sheet.");
+  }
+
+  public LeaseStore store() {
+    return store;
+  }
+
+  public LeaseDesk desk() {
+    return desk;
+  }
+
+  public SolveService solve() {
+    return solve;
+  }
+
+  public MapViewModel map() {
+    return map;
+  }
+
+  public MapPane mapPane() {
+    return mapPane;
+  }
+
+  Hand hand() {
+    return hand;
+  }
+
+  ViewSettings view() {
+    return view;
+  }
+
+  Look look() {
+    return outside.look();
+  }
+
+  public StackPane window() {
+    return root;
+  }
+
+  /** The window's title: the lease, its file, and whether it is saved. */
+  public StringExpression titleProperty() {
+    return Bindings.createStringBinding(
+            () -> {
+              String file =
+                  desk.fileProperty().get() == null
+                      ? "no file yet"
+                      : desk.fileProperty().get().getFileName().toString();
+              return (store.isDirty() ? "\u2022 " : "")
+                  + store.lease().name()
+                  + " \u2013 "
+                  + file
+                  + " \u2013 Tankyard";
+            },
+            store.leaseProperty(),
+            store.dirtyProperty(),
+            desk.fileProperty())
+        .concat("");
+  }
+
+  /** The demo lease where there is one, else the start page. */
+  void startWith() {
+    if (demo().isPresent()) {
+      openDemo();
+      mapPane.view().requestFocus();
+    } else {
+      startPage.open();
+    }
+  }
+
+  void openStartPage() {
+    startPage.open();
+  }
+
+  void openDemo() {
+    desk.take(() -> demo().orElseGet(EmptyLease::lease));
+  }
+
+  void openEmpty() {
+    desk.take(EmptyLease::lease);
+  }
+
+  private Optional<Lease> demo() {
+    Optional<InputStream> found = outside.catalog().demoLease();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    try (InputStream in = found.get()) {
+      return Optional.of(LeaseFiles.read("demo.lease.json", in));
+    } catch (IOException e) {
+      throw new UncheckedIOException("The demo lease of the catalogue can't be read", e);
+    }
+  }
+
+  void exportPicture() {
+    MapPicture picture = new MapPicture(mapPane.view(), map);
+    desk.export("map.png", ".png", "PNG pictures", picture::write);
+  }
+}
