@@ -22,8 +22,8 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
 
 /**
- * What one edit in the studio costs: the demo lease worked out anew, all cases, window, findings and
- * bill.
+ * What one edit in the studio costs: the demo lease worked out anew, all cases, window, findings
+ * and bill.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SampleTime)
