@@ -78,7 +78,7 @@ class HalfDrawnLeaseTest {
   @ValueSource(strings = {"p1-osage-bend", "p2-sandstone-knob", "p3-coyote-creek-two-210s"})
   void anythingMayBeTakenOutInAnyOrder(String name) throws IOException {
     Random random = new Random(20261125);
-    for (int run = 0; run < 40; run++) {
+    for (int run = 0; run < 12; run++) {
       Lease lease = example(name);
       while (!ids(lease).isEmpty()) {
         List<String> ids = ids(lease);
