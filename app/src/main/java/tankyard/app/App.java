@@ -1,6 +1,8 @@
 package tankyard.app;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -36,6 +38,7 @@ public final class App extends Application {
         new Studio(
             new Studio.Outside(
                 catalog,
+                LocalDate.now(ZoneId.systemDefault()),
                 memory,
                 look,
                 dialogs,

@@ -3,6 +3,7 @@ package tankyard.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -27,11 +28,10 @@ import tankyard.app.shell.EmptyPane;
 import tankyard.app.shell.Pane;
 import tankyard.app.shell.Shell;
 import tankyard.app.shell.StudioWindow;
-import tankyard.app.solve.LeaseAnswer;
-import tankyard.app.solve.LeaseSolver;
 import tankyard.app.solve.SolveService;
 import tankyard.app.style.Look;
 import tankyard.app.welcome.StartPage;
+import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.Lease;
@@ -58,11 +58,13 @@ public final class Studio {
   /**
    * The world outside.
    *
+   * @param today the day prices are asked for
    * @param background runs jobs later, off the window's thread
    * @param onWindow runs jobs on the window's thread
    */
   public record Outside(
       CatalogSource catalog,
+      LocalDate today,
       Memory memory,
       Look look,
       Dialogs dialogs,
@@ -72,8 +74,8 @@ public final class Studio {
 
   public Studio(Outside outside) {
     this.outside = outside;
-    LeaseSolver solver = (lease, cancelled) -> LeaseAnswer.nothing(lease);
-    solve = new SolveService(store, solver, outside.background(), outside.onWindow());
+    Tankyard engine = Tankyard.with(outside.catalog(), outside.today());
+    solve = new SolveService(store, engine::answer, outside.background(), outside.onWindow());
     desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
     MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe()));
     map = new MapViewModel(mapDesk, view, solve);

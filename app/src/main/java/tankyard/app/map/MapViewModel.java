@@ -34,6 +34,7 @@ import tankyard.app.map.tools.Tool;
 import tankyard.app.solve.SolveService;
 import tankyard.app.solve.Solved;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.study.LeaseGround;
 import tankyard.engine.terrain.Ground;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.UnitSystem;

@@ -1,6 +1,7 @@
 package tankyard.app.solve;
 
-import java.util.function.BooleanSupplier;
+import tankyard.engine.api.Cancel;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 
 /** Works a lease out. Called off the window's thread. */
@@ -10,8 +11,7 @@ public interface LeaseSolver {
   /**
    * The answer.
    *
-   * @param cancelled asked now and then; once true the answer is no longer wanted, and whatever is
-   *     returned or thrown is dropped
+   * @param cancel once wanted, whatever is returned or thrown is dropped
    */
-  LeaseAnswer solve(Lease lease, BooleanSupplier cancelled);
+  LeaseAnswer solve(Lease lease, Cancel cancel);
 }

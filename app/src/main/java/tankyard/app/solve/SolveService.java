@@ -10,6 +10,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import tankyard.app.edit.LeaseStore;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 
 /**

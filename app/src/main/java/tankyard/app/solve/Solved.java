@@ -1,5 +1,7 @@
 package tankyard.app.solve;
 
+import tankyard.engine.api.LeaseAnswer;
+
 /**
  * An answer with the revision of the store it belongs to.
  *

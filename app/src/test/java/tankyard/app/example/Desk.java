@@ -6,8 +6,8 @@ import java.util.function.Function;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
-import tankyard.app.solve.LeaseAnswer;
 import tankyard.app.solve.SolveService;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.working.Working;
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.DesignCase;
@@ -58,7 +58,9 @@ public final class SmallAnswer {
         lease,
         cases,
         List.of(SmallWindow.open()),
+        Optional.empty(),
         findings(),
+        NoAnswer.NO_BILL,
         List.of(),
         List.of(
             new Assumption("W1", "runs 24 h a day", MADE_UP),

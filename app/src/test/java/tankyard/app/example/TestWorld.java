@@ -1,5 +1,6 @@
 package tankyard.app.example;
 
+import java.time.LocalDate;
 import java.util.concurrent.Executor;
 import tankyard.app.Studio;
 import tankyard.app.memory.Memory;
@@ -18,6 +19,13 @@ public final class TestWorld {
       Look look, Executor background, TestDialogs dialogs, TestPicker picker) {
     return new Studio(
         new Studio.Outside(
-            Catalogs.find(), Memory.forgetful(), look, dialogs, picker, background, Runnable::run));
+            Catalogs.find(),
+            LocalDate.of(2026, 11, 25),
+            Memory.forgetful(),
+            look,
+            dialogs,
+            picker,
+            background,
+            Runnable::run));
   }
 }

@@ -6,7 +6,7 @@ import tankyard.app.example.Pictures;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.example.SmallLease;
 import tankyard.app.example.SmallWindow;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.window.Window;
 
 /** Pictures of the window in each of its states. */
@@ -34,7 +34,9 @@ public final class PressurePictures {
         lease,
         answer.cases(),
         windows,
+        answer.berm(),
         answer.findings(),
+        answer.bill(),
         answer.diagnoses(),
         answer.assumptions());
   }

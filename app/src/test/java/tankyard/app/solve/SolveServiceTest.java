@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Rename;
+import tankyard.app.example.NoAnswer;
 import tankyard.app.example.SmallLease;
 
 class SolveServiceTest {
@@ -34,7 +35,7 @@ class SolveServiceTest {
   private final LeaseSolver solver =
       (lease, cancelled) -> {
         solved.add(lease.wells().get(0).name());
-        return LeaseAnswer.nothing(lease);
+        return NoAnswer.of(lease);
       };
 
   private SolveService service(LeaseSolver by) {
@@ -69,9 +70,9 @@ class SolveServiceTest {
             (lease, cancelled) -> {
               if (lease.wells().get(0).name().equals("Well 1")) {
                 store.edit(new Rename("W1", "late"));
-                told.add(cancelled.getAsBoolean());
+                told.add(cancelled.isWanted());
               }
-              return LeaseAnswer.nothing(lease);
+              return NoAnswer.of(lease);
             });
     waiting.remove().run();
     assertThat(told).containsExactly(true);
@@ -89,7 +90,7 @@ class SolveServiceTest {
               if (lease.wells().get(0).name().equals("bad")) {
                 throw new IllegalStateException("no way to a separator");
               }
-              return LeaseAnswer.nothing(lease);
+              return NoAnswer.of(lease);
             });
     store.edit(new Rename("W1", "bad"));
     runWaiting();

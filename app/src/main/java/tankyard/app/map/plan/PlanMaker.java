@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tankyard.app.edit.ThingKind;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;

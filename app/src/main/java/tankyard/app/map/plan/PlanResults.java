@@ -3,7 +3,7 @@ package tankyard.app.map.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
@@ -23,7 +23,7 @@ final class PlanResults {
   private final UnitSystem units;
 
   PlanResults(Optional<LeaseAnswer> answer, String caseId, UnitSystem units) {
-    this.results = answer.flatMap(a -> a.caseResult(caseId));
+    this.results = answer.flatMap(a -> a.designCase(caseId));
     this.windows = answer.map(LeaseAnswer::windows).orElse(List.of());
     this.units = units;
   }
