@@ -88,6 +88,6 @@ public final class BillCsv {
   }
 
   private static String text(Optional<BigDecimal> amount) {
-    return amount.map(BigDecimal::toPlainString).orElse("");
+    return amount.map(a -> a.setScale(Math.max(2, a.scale())).toPlainString()).orElse("");
   }
 }

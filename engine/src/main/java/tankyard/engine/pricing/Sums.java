@@ -53,25 +53,29 @@ final class Sums {
 
   /** Each line's total by who caused how much of it; the cents left over go to the last. */
   static Map<String, BigDecimal> perThing(List<BillLine> lines) {
-    Map<String, BigDecimal> sums = new LinkedHashMap<>();
+    Map<String, Long> cents = new LinkedHashMap<>();
     for (BillLine line : lines) {
-      line.total().ifPresent(total -> charge(sums, total, line.shares()));
+      line.total()
+          .ifPresent(total -> charge(cents, total.unscaledValue().longValueExact(), line.shares()));
     }
+    Map<String, BigDecimal> sums = new LinkedHashMap<>();
+    cents.forEach((thing, sum) -> sums.put(thing, BigDecimal.valueOf(sum, 2)));
     return sums;
   }
 
-  private static void charge(Map<String, BigDecimal> sums, BigDecimal total, List<Share> shares) {
+  private static void charge(Map<String, Long> sums, long cents, List<Share> shares) {
     if (shares.isEmpty()) {
-      sums.merge("", total, BigDecimal::add);
+      sums.merge("", cents, Long::sum);
       return;
     }
     double all = shares.stream().mapToDouble(Share::quantity).sum();
-    BigDecimal left = total;
+    long left = cents;
     for (int i = 0; i < shares.size(); i++) {
       Share share = shares.get(i);
-      BigDecimal part = i == shares.size() - 1 ? left : Money.times(total, share.quantity() / all);
-      sums.merge(share.owner(), part, BigDecimal::add);
-      left = left.subtract(part);
+      boolean last = i == shares.size() - 1;
+      long part = last ? left : Math.round(cents * (share.quantity() / all));
+      sums.merge(share.owner(), part, Long::sum);
+      left -= part;
     }
   }
 }

@@ -5,6 +5,6 @@ import tankyard.engine.lease.Line;
 /** How much pipe each line takes. */
 @FunctionalInterface
 public interface GroundLengths {
-  /** Metres of pipe along the ground, slack and risers included. */
+  /** Metres of pipe along the trench, slack included. */
   double metres(Line line);
 }

@@ -3,6 +3,7 @@ package tankyard.engine.takeoff;
 import java.util.List;
 import java.util.stream.Stream;
 import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Thing;
@@ -30,7 +31,7 @@ final class PadAndBermRule implements TakeoffRule {
   private static void count(Drawing drawing, Tally tally, Berm berm) {
     Stock stock = drawing.stock();
     Status status = berm.height().isPresent() ? Status.HAVE : Status.NEW;
-    String[] causes = causes(drawing);
+    String[] causes = causes(drawing, berm);
     Ware dirt = stock.work("berm-dirt", "Dirt for the berm", Quote.Basis.CUBIC_YARD);
     tally.add(TakeoffKind.PAD_AND_BERM, dirt, dirtYards(berm), status, causes);
     Ware gravel = stock.sundry("pad-gravel", "Gravel on the pad", Quote.Basis.CUBIC_YARD);
@@ -49,14 +50,23 @@ final class PadAndBermRule implements TakeoffRule {
   }
 
   /** The berm stands in no list of things: it is there for the tanks and vessels inside. */
-  private static String[] causes(Drawing drawing) {
+  private static String[] causes(Drawing drawing, Berm berm) {
     List<String> ids =
         Stream.of(drawing.lease().tanks(), drawing.lease().separators())
             .flatMap(List::stream)
-            .filter(t -> t.status().stays())
+            .filter(t -> t.status().stays() && isInside(berm, t.at()))
             .map(Thing::id)
             .toList();
     return ids.isEmpty() ? new String[] {BERM} : ids.toArray(String[]::new);
+  }
+
+  private static boolean isInside(Berm berm, MapPoint at) {
+    double east = at.east().metres() - berm.corner().east().metres();
+    double north = at.north().metres() - berm.corner().north().metres();
+    return east >= 0
+        && north >= 0
+        && east <= berm.length().metres()
+        && north <= berm.width().metres();
   }
 
   /** What an empty pad is charged to. */

@@ -8,7 +8,7 @@ import tankyard.engine.lease.Service;
 final class PipeRule implements TakeoffRule {
   @Override
   public String words() {
-    return "Pipe along the ground, slack and risers included; 5 % waste, in whole rolls or joints";
+    return "Pipe along the trench, slack included; 5 % waste, in whole rolls or joints";
   }
 
   @Override

@@ -73,7 +73,7 @@ final class Purchase {
         + " of "
         + Figures.exact(sold.piece().toFeet())
         + " ft"
-        + (shared ? " with the other lines of it" : "");
+        + (shared ? ", shared with its other lines" : "");
   }
 
   private static void replace(List<TakeoffLine> lines, TakeoffLine line) {

@@ -24,7 +24,10 @@ public final class Takeoff {
       rule.count(drawing, tally);
     }
     return Purchase.inWholePieces(tally.lines(), withOwn).stream()
-        .sorted(Comparator.comparing(TakeoffLine::kind).thenComparing(TakeoffLine::comesWith))
+        .sorted(
+            Comparator.comparing(TakeoffLine::kind)
+                .thenComparing(TakeoffLine::status)
+                .thenComparing(TakeoffLine::comesWith))
         .toList();
   }
 }

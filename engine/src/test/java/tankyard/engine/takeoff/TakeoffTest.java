@@ -144,7 +144,7 @@ class TakeoffTest {
     TakeoffLine dirt = dirt(Optional.empty());
     assertThat(dirt.drawn()).isCloseTo(10.0 * 192 / 27, within(1e-9));
     assertThat(dirt.bought()).isEqualTo(72);
-    assertThat(dirt.causes()).containsExactly("OT1", "S1");
+    assertThat(dirt.causes()).containsExactly("OT1");
     assertThat(dirt.status()).isEqualTo(Status.NEW);
   }
 
@@ -156,7 +156,7 @@ class TakeoffTest {
   private TakeoffLine dirt(Optional<Length> height) {
     Berm berm =
         new Berm(
-            MapPoint.ofFeet(0, 0),
+            MapPoint.ofFeet(1020, 280),
             Length.ofFeet(50),
             Length.ofFeet(30),
             Optional.empty(),
