@@ -10,10 +10,12 @@ final class Auditor {
   static Solved.Audit audit(
       Network network, Map<String, Double> flow, Map<String, Double> pressure, int rounds) {
     Map<String, Double> left = new HashMap<>();
-    double throughput = 0;
+    double in = 0;
+    double out = 0;
     for (Joint joint : network.joints()) {
       left.put(joint.id(), joint.inflow());
-      throughput += Math.max(0, joint.inflow());
+      in += Math.max(0, joint.inflow());
+      out += Math.max(0, -joint.inflow());
     }
     double worstEnergy = 0;
     for (Run run : network.runs()) {
@@ -29,6 +31,6 @@ final class Auditor {
             .mapToDouble(j -> Math.abs(left.get(j.id())))
             .max()
             .orElse(0);
-    return new Solved.Audit(worstMass, throughput, worstEnergy, rounds);
+    return new Solved.Audit(worstMass, Math.max(in, out), worstEnergy, rounds);
   }
 }
