@@ -11,23 +11,24 @@ import java.util.function.Supplier;
  * only written for that one; where two cases are alike the first counts.
  */
 public final class Worst {
-  private final Map<String, Candidate> byThing = new LinkedHashMap<>();
+  private final Map<String, Candidate> byKey = new LinkedHashMap<>();
 
   private record Candidate(double by, Supplier<Finding> finding) {}
 
   /**
    * Offers a finding.
    *
+   * @param key the thing's id, or what else makes findings one
    * @param by how bad it is: the larger the worse, in any unit
    */
-  public void add(String thingId, double by, Supplier<Finding> finding) {
-    byThing.merge(thingId, new Candidate(by, finding), (a, b) -> b.by() > a.by() ? b : a);
+  public void add(String key, double by, Supplier<Finding> finding) {
+    byKey.merge(key, new Candidate(by, finding), (a, b) -> b.by() > a.by() ? b : a);
   }
 
-  /** One finding for each thing, in the order the things were first met. */
+  /** One finding for each key, in the order they were first met. */
   public List<Finding> findings() {
     List<Finding> found = new ArrayList<>();
-    byThing.values().forEach(candidate -> found.add(candidate.finding().get()));
+    byKey.values().forEach(candidate -> found.add(candidate.finding().get()));
     return List.copyOf(found);
   }
 }

@@ -21,6 +21,7 @@ import tankyard.engine.lease.Tee;
 /** What is the same in every design case: the ground, the laid lines, who leads where. */
 public final class Survey {
   private final Lease lease;
+  private final Catalog catalog;
   private final LeaseGround ground;
   private final Map<String, LaidLine> laid = new LinkedHashMap<>();
   private final GatheringPlan gathering;
@@ -30,8 +31,8 @@ public final class Survey {
   private Survey(Lease lease, Catalog catalog) {
     this.lease = lease;
     this.ground = LeaseGround.of(lease);
-    Catalog withOwn = catalog.withOwnPipes(lease.ownPipes());
-    LineLayer layer = new LineLayer(lease, withOwn, ground);
+    this.catalog = catalog.withOwnPipes(lease.ownPipes());
+    LineLayer layer = new LineLayer(lease, this.catalog, ground);
     for (Line line : lease.lines()) {
       if (stays(line)) {
         layer
@@ -78,6 +79,11 @@ public final class Survey {
 
   public Lease lease() {
     return lease;
+  }
+
+  /** What can be bought, the lease's own pipes included. */
+  public Catalog catalog() {
+    return catalog;
   }
 
   public LeaseGround ground() {

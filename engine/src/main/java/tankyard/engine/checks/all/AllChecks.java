@@ -9,13 +9,96 @@ import java.util.Map;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.injection.CheckValveCheck;
+import tankyard.engine.checks.injection.HoursCheck;
+import tankyard.engine.checks.injection.MotorCheck;
+import tankyard.engine.checks.injection.PermitPressureCheck;
+import tankyard.engine.checks.injection.PermitRateCheck;
+import tankyard.engine.checks.injection.PumpReliefCheck;
+import tankyard.engine.checks.lines.CautionsCheck;
+import tankyard.engine.checks.lines.CommingledCheck;
+import tankyard.engine.checks.lines.LineFastCheck;
+import tankyard.engine.checks.lines.LineSlowCheck;
+import tankyard.engine.checks.lines.PartFullCheck;
+import tankyard.engine.checks.lines.PipeNotRatedCheck;
+import tankyard.engine.checks.lines.PipeRatingCheck;
+import tankyard.engine.checks.site.AssumedCheck;
+import tankyard.engine.checks.site.DeepTrenchCheck;
 import tankyard.engine.checks.site.DiagnosesCheck;
+import tankyard.engine.checks.site.DigCheck;
+import tankyard.engine.checks.site.GasInTheAirCheck;
+import tankyard.engine.checks.site.HotWorkCheck;
+import tankyard.engine.checks.site.SpillPlanCheck;
+import tankyard.engine.checks.tanks.BermHeightCheck;
+import tankyard.engine.checks.tanks.BermMissingCheck;
+import tankyard.engine.checks.tanks.BermToBuildCheck;
+import tankyard.engine.checks.tanks.LoadCheck;
 import tankyard.engine.checks.tanks.OilStorageCheck;
+import tankyard.engine.checks.tanks.OverflowMissingCheck;
+import tankyard.engine.checks.tanks.OverflowSizeCheck;
+import tankyard.engine.checks.tanks.SwitchHeightCheck;
+import tankyard.engine.checks.tanks.SwitchMissingCheck;
+import tankyard.engine.checks.tanks.WaterHoursCheck;
+import tankyard.engine.checks.vessels.BoxLimitCheck;
+import tankyard.engine.checks.vessels.CrestGovernsCheck;
+import tankyard.engine.checks.vessels.FloatWeightCheck;
+import tankyard.engine.checks.vessels.HeightsDecideCheck;
+import tankyard.engine.checks.vessels.NameplateCheck;
+import tankyard.engine.checks.vessels.NotCheckedCheck;
+import tankyard.engine.checks.vessels.RegulatorRulesCheck;
+import tankyard.engine.checks.vessels.RetentionCheck;
+import tankyard.engine.checks.vessels.SettingAboveMostCheck;
+import tankyard.engine.checks.vessels.SettingBelowLeastCheck;
+import tankyard.engine.checks.vessels.SpringRangeCheck;
+import tankyard.engine.checks.vessels.WindowClosedCheck;
 import tankyard.engine.lease.Lease;
 
 /** Every rule there is, and what all of them find on one lease. */
 public final class AllChecks {
-  private static final List<Check> CHECKS = List.of(new DiagnosesCheck(), new OilStorageCheck());
+  private static final List<Check> CHECKS =
+      List.of(
+          new DiagnosesCheck(),
+          new WindowClosedCheck(),
+          new SettingBelowLeastCheck(),
+          new SettingAboveMostCheck(),
+          new BoxLimitCheck(),
+          new RegulatorRulesCheck(),
+          new CrestGovernsCheck(),
+          new HeightsDecideCheck(),
+          new FloatWeightCheck(),
+          new SpringRangeCheck(),
+          new RetentionCheck(),
+          new NotCheckedCheck(),
+          new NameplateCheck(),
+          new PipeRatingCheck(),
+          new LineFastCheck(),
+          new CautionsCheck(),
+          new PartFullCheck(),
+          new PipeNotRatedCheck(),
+          new LineSlowCheck(),
+          new CommingledCheck(),
+          new OilStorageCheck(),
+          new WaterHoursCheck(),
+          new OverflowSizeCheck(),
+          new OverflowMissingCheck(),
+          new SwitchHeightCheck(),
+          new SwitchMissingCheck(),
+          new LoadCheck(),
+          new BermHeightCheck(),
+          new BermMissingCheck(),
+          new BermToBuildCheck(),
+          new PermitPressureCheck(),
+          new PermitRateCheck(),
+          new HoursCheck(),
+          new MotorCheck(),
+          new PumpReliefCheck(),
+          new CheckValveCheck(),
+          new AssumedCheck(),
+          new GasInTheAirCheck(),
+          new HotWorkCheck(),
+          new DigCheck(),
+          new DeepTrenchCheck(),
+          new SpillPlanCheck());
 
   private AllChecks() {}
 

@@ -1,0 +1,59 @@
+package tankyard.engine.checks.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.checks.Check;
+import tankyard.engine.checks.Evidence;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.study.Assumption;
+import tankyard.engine.working.Source;
+
+/** How many values nobody typed, and those which move the answers most. */
+public final class AssumedCheck implements Check {
+  private static final int MOST_NAMED = 4;
+
+  /** How such values begin, in the order of how far they usually move the window. By judgement. */
+  private static final List<String> TELLING =
+      List.of(
+          "design water over",
+          "regulator builds up",
+          "dump valve works",
+          "oil viscosity from",
+          "interface stands",
+          "ground in winter",
+          "the road may be out",
+          "nobody looks for");
+
+  private static final Source SOURCE = Source.commonPractice("field habit, value by value");
+
+  @Override
+  public String id() {
+    return "values-assumed";
+  }
+
+  @Override
+  public List<Finding> look(Evidence evidence) {
+    List<Assumption> assumed = evidence.assumptions();
+    return assumed.isEmpty() ? List.of() : List.of(finding(assumed));
+  }
+
+  private Finding finding(List<Assumption> assumed) {
+    List<String> telling = new ArrayList<>();
+    for (String start : TELLING) {
+      assumed.stream()
+          .map(Assumption::words)
+          .filter(words -> words.startsWith(start) && telling.size() < MOST_NAMED)
+          .findFirst()
+          .ifPresent(telling::add);
+    }
+    String named =
+        telling.isEmpty() ? "." : "; those that tell most: " + String.join("; ", telling) + ".";
+    String count =
+        assumed.size() == 1
+            ? "Nobody typed 1 value, which is taken by habit"
+            : "Nobody typed " + assumed.size() + " values, which are taken by habit";
+    return Finding.of(id(), Severity.NOTE, "", count + named, SOURCE)
+        .mendedBy("Type what you know; each is listed with the value taken.");
+  }
+}

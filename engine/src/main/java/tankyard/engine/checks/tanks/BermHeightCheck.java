@@ -1,0 +1,52 @@
+package tankyard.engine.checks.tanks;
+
+import java.util.List;
+import tankyard.engine.checks.Check;
+import tankyard.engine.checks.Evidence;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.checks.Versus;
+import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Source;
+
+/** The berm as built is lower than the largest tank and the rain ask for. */
+public final class BermHeightCheck implements Check {
+  static final Source SOURCE =
+      Source.published("40 CFR 112.9(c)(2): largest container and rain; upright walls");
+
+  @Override
+  public String id() {
+    return "berm-too-low";
+  }
+
+  @Override
+  public List<Finding> look(Evidence evidence) {
+    return evidence
+        .berm()
+        .filter(berm -> berm.built().isPresent())
+        .filter(berm -> berm.built().get().metres() < berm.needed().value().metres())
+        .map(berm -> List.of(finding(evidence, berm)))
+        .orElse(List.of());
+  }
+
+  private Finding finding(Evidence evidence, BermResult berm) {
+    Versus feet = Versus.of(berm.built().orElseThrow(), berm.needed().value(), Unit.FOOT, 2);
+    return Finding.of(
+            id(),
+            Severity.FIX,
+            "",
+            "The berm is "
+                + feet.value()
+                + " high; "
+                + evidence.nameOf(berm.largestTankId())
+                + " and the rain need "
+                + feet.limit()
+                + ".",
+            SOURCE)
+        .mendedBy(
+            "Raise the walls to the next quarter foot and add what they settle, or widen the pad.",
+            "Some states ask for more than the largest tank: local rules govern.")
+        .shownBy(berm.needed().working());
+  }
+}

@@ -1,0 +1,49 @@
+package tankyard.engine.checks.tanks;
+
+import java.util.List;
+import tankyard.engine.checks.Check;
+import tankyard.engine.checks.Evidence;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.checks.Versus;
+import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Unit;
+
+/** How high the berm that is drawn must be built. */
+public final class BermToBuildCheck implements Check {
+
+  @Override
+  public String id() {
+    return "berm-height";
+  }
+
+  @Override
+  public List<Finding> look(Evidence evidence) {
+    return evidence
+        .berm()
+        .filter(berm -> berm.built().isEmpty())
+        .map(berm -> List.of(finding(evidence, berm)))
+        .orElse(List.of());
+  }
+
+  private Finding finding(Evidence evidence, BermResult berm) {
+    double needed = berm.needed().value().toFeet();
+    double quarter = Math.ceil(needed * 4 - 1e-9) / 4;
+    return Finding.of(
+            id(),
+            Severity.NOTE,
+            "",
+            "The berm needs "
+                + Versus.print(needed, Unit.FOOT, 2)
+                + " for "
+                + evidence.nameOf(berm.largestTankId())
+                + " and the rain: build it to "
+                + Versus.print(quarter, Unit.FOOT, 2)
+                + " after it has settled.",
+            BermHeightCheck.SOURCE)
+        .mendedBy(
+            "Some states ask for more than the largest tank: local rules govern. Keep the drain"
+                + " valve locked shut.")
+        .shownBy(berm.needed().working());
+  }
+}

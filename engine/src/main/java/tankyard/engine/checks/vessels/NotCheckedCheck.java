@@ -1,0 +1,68 @@
+package tankyard.engine.checks.vessels;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.checks.Check;
+import tankyard.engine.checks.Evidence;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Several;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.window.Window;
+import tankyard.engine.working.Source;
+
+/** Limits nobody typed: they neither pass nor govern, and that must be known. */
+public final class NotCheckedCheck implements Check {
+  private static final Source SOURCE = Source.lease("what is not typed in this lease");
+  private static final String BOX = "stuffing box";
+
+  @Override
+  public String id() {
+    return "limits-not-checked";
+  }
+
+  @Override
+  public List<Finding> look(Evidence evidence) {
+    List<Finding> found = new ArrayList<>();
+    for (Window window : evidence.windows()) {
+      if (!window.notChecked().isEmpty()) {
+        found.add(finding(window));
+      }
+    }
+    return found;
+  }
+
+  private Finding finding(Window window) {
+    List<String> boxes = window.notChecked().stream().filter(NotCheckedCheck::isBox).toList();
+    List<String> others = window.notChecked().stream().filter(w -> !isBox(w)).toList();
+    List<String> what =
+        new ArrayList<>(others.stream().map(NotCheckedCheck::subject).distinct().toList());
+    List<String> ways = new ArrayList<>(others);
+    if (boxes.size() == 1) {
+      what.add(subject(boxes.get(0)));
+      ways.add(boxes.get(0));
+    } else if (!boxes.isEmpty()) {
+      what.add("the stuffing boxes of " + boxes.size() + " wells");
+      ways.add("Stuffing boxes: the limits of " + boxes.size() + " are not known.");
+    }
+    return Finding.of(
+            id(),
+            Severity.NOTE,
+            window.separatorId(),
+            "The window of "
+                + window.separatorName()
+                + " leaves out what nobody typed: "
+                + Several.named(what)
+                + ". It neither passes nor governs.",
+            SOURCE)
+        .mendedBy(ways);
+  }
+
+  private static boolean isBox(String words) {
+    return subject(words).endsWith(BOX);
+  }
+
+  /** What stands before the colon: "Relief valve: its setting is not known." */
+  private static String subject(String words) {
+    return words.substring(0, Math.max(words.indexOf(':'), 0));
+  }
+}
