@@ -1,0 +1,37 @@
+package tankyard.engine.report.doc;
+
+import java.util.List;
+import tankyard.engine.study.BermResult;
+
+/** How high the berm must be. */
+final class BermSection {
+  private BermSection() {}
+
+  static List<Section> of(Draft draft) {
+    return draft.results().berm().map(b -> section(draft, b)).stream().toList();
+  }
+
+  private static Section section(Draft draft, BermResult berm) {
+    Draft.Shown needed =
+        draft.headline("Berm: height needed", Figure.HEIGHT, Rounding.UP, berm.needed());
+    String built =
+        berm.built()
+            .map(
+                b ->
+                    " It is drawn "
+                        + draft.words(Figure.HEIGHT, b)
+                        + " high, which is "
+                        + (b.metres() >= berm.needed().value().metres() ? "enough." : "too low."))
+            .orElse(" No height is drawn.");
+    return Section.of(
+        "Berm",
+        new Block.Words(
+            "To hold "
+                + draft.nameOf(berm.largestTankId())
+                + ", the largest tank in it, and the rain, its walls must stand "
+                + needed.words()
+                + " above the pad."
+                + built
+                + " The local code governs; count on settling."));
+  }
+}

@@ -1,0 +1,114 @@
+package tankyard.engine.report.doc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.StorageResult;
+import tankyard.engine.window.PressureLimit;
+import tankyard.engine.window.Window;
+
+/** The first page for somebody who reads no second one; and what could not be worked out. */
+final class InShort {
+  private final Draft draft;
+  private final Results results;
+
+  private InShort(Draft draft) {
+    this.draft = draft;
+    this.results = draft.results();
+  }
+
+  static List<Section> of(Draft draft) {
+    InShort section = new InShort(draft);
+    List<Section> found = new ArrayList<>();
+    List<Block> blocks = new ArrayList<>();
+    String note = draft.results().lease().note();
+    if (!note.isBlank()) {
+      blocks.add(new Block.Words(note));
+    }
+    List<String> points = section.points();
+    if (!points.isEmpty()) {
+      blocks.add(new Block.Points(points));
+    }
+    if (!blocks.isEmpty()) {
+      found.add(new Section("In short", blocks));
+    }
+    List<Diagnosis> diagnoses = draft.results().diagnoses();
+    if (!diagnoses.isEmpty()) {
+      found.add(
+          Section.of(
+              "What could not be worked out",
+              new Block.Points(diagnoses.stream().map(Diagnosis::words).toList())));
+    }
+    return found;
+  }
+
+  private List<String> points() {
+    List<String> points = new ArrayList<>();
+    results.windows().forEach(w -> points.add(window(w)));
+    results.cases().stream().findFirst().ifPresent(c -> points.add(rates(c)));
+    if (!results.findings().isEmpty()) {
+      points.add(findings());
+    }
+    return points;
+  }
+
+  private String window(Window window) {
+    String from = window.least().map(l -> end("at least ", l, Rounding.UP)).orElse("");
+    String to = window.most().map(l -> end("at most ", l, Rounding.DOWN)).orElse("");
+    String both = from.isEmpty() || to.isEmpty() ? from + to : from + ", " + to;
+    String name = window.separatorName();
+    if (both.isEmpty()) {
+      return name + ": nothing bounds the gauge yet.";
+    }
+    String set =
+        window
+            .setting()
+            .map(
+                s ->
+                    " Set the regulator to "
+                        + draft.words(Figure.READING, s.regulator().value())
+                        + (s.fits() ? "." : ", which does not fit."))
+            .orElse(" No setting works.");
+    return name + ": the gauge must read " + both + "." + set;
+  }
+
+  private String end(String words, PressureLimit limit, Rounding rounding) {
+    return words
+        + Figure.READING.words(limit.gauge().value(), draft.units(), rounding)
+        + " ("
+        + limit.name()
+        + ")";
+  }
+
+  private String rates(CaseResult first) {
+    StorageResult storage = first.storage();
+    return results.lease().wells().stream().filter(w -> w.status().stays()).count()
+        + " wells make "
+        + draft.words(Figure.RATE, storage.oilRate())
+        + " of oil and "
+        + draft.words(Figure.RATE, storage.waterRate())
+        + " of water in case \""
+        + first.designCase().name()
+        + "\".";
+  }
+
+  private String findings() {
+    String counts =
+        List.of(Severity.values()).stream()
+            .map(s -> count(s) + " " + s.words())
+            .filter(s -> !s.startsWith("0 "))
+            .collect(Collectors.joining(", "));
+    return "Findings: "
+        + counts
+        + ". The first: "
+        + FindingSection.ranked(results).get(0).words();
+  }
+
+  private long count(Severity severity) {
+    return results.findings().stream().map(Finding::severity).filter(s -> s == severity).count();
+  }
+}

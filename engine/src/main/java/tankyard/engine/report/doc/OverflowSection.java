@@ -1,0 +1,52 @@
+package tankyard.engine.report.doc;
+
+import static tankyard.engine.report.doc.Block.Column.number;
+import static tankyard.engine.report.doc.Block.Column.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.OverflowResult;
+
+/** What each overflow passes against all the fluid that comes when the dump valve sticks. */
+final class OverflowSection {
+  private OverflowSection() {}
+
+  static List<Section> of(Draft draft) {
+    List<List<String>> rows = new ArrayList<>();
+    for (CaseResult designCase : draft.results().cases()) {
+      designCase.overflows().forEach(o -> rows.add(row(draft, designCase, o)));
+    }
+    if (rows.isEmpty()) {
+      return List.of();
+    }
+    List<Block.Column> columns =
+        List.of(
+            text("overflow"),
+            text("case"),
+            number(draft.head("passes", Figure.RATE)),
+            number(draft.head("all fluid", Figure.RATE)),
+            text("is it enough"),
+            text("working"));
+    return List.of(Section.of("Overflows", new Block.Table("", columns, rows)));
+  }
+
+  private static List<String> row(Draft draft, CaseResult designCase, OverflowResult result) {
+    String name = draft.nameOf(result.lineId());
+    Draft.Shown passes =
+        draft.headline(
+            name + ", " + designCase.designCase().name() + ": passes",
+            Figure.RATE,
+            Rounding.DOWN,
+            result.capacity());
+    double short_ =
+        result.allFluid().toBarrelsPerDay() - result.capacity().value().toBarrelsPerDay();
+    return List.of(
+        name,
+        designCase.designCase().name(),
+        passes.digits(),
+        draft.digits(Figure.RATE, result.allFluid()),
+        short_ > 0 ? "too small: the rest spills" : "yes",
+        passes.mark());
+  }
+}

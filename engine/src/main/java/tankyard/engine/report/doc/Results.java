@@ -1,0 +1,60 @@
+package tankyard.engine.report.doc;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.study.Assumption;
+import tankyard.engine.study.BermResult;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.Diagnosis;
+import tankyard.engine.window.Window;
+
+/**
+ * Everything that was worked out for one lease, as a report needs it.
+ *
+ * @param pipeNames what the catalogue calls each pipe, by id
+ * @param date printed on top
+ */
+public record Results(
+    Lease lease,
+    List<CaseResult> cases,
+    List<Window> windows,
+    Optional<BermResult> berm,
+    List<Finding> findings,
+    List<Diagnosis> diagnoses,
+    List<Assumption> assumptions,
+    Map<String, String> pipeNames,
+    LocalDate date) {
+  public Results {
+    cases = List.copyOf(cases);
+    windows = List.copyOf(windows);
+    findings = List.copyOf(findings);
+    diagnoses = List.copyOf(diagnoses);
+    assumptions = List.copyOf(assumptions);
+    pipeNames = Map.copyOf(pipeNames);
+  }
+
+  /** What a person calls a thing, a line or a case. */
+  public String nameOf(String id) {
+    return lease
+        .thing(id)
+        .map(Thing::name)
+        .or(() -> lease.line(id).map(Line::name))
+        .or(() -> designCase(id).map(DesignCase::name))
+        .orElse(id);
+  }
+
+  private Optional<DesignCase> designCase(String id) {
+    return lease.cases().stream().filter(c -> c.id().equals(id)).findFirst();
+  }
+
+  public String pipeName(String pipeId) {
+    return pipeNames.getOrDefault(pipeId, pipeId);
+  }
+}

@@ -1,0 +1,79 @@
+package tankyard.engine.report.doc;
+
+import static tankyard.engine.report.doc.Block.Column.number;
+import static tankyard.engine.report.doc.Block.Column.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.units.Time;
+import tankyard.engine.working.Computed;
+
+/** How long each separator holds its oil and water, and the water it must pass. */
+final class VesselSection {
+  private final Draft draft;
+
+  private VesselSection(Draft draft) {
+    this.draft = draft;
+  }
+
+  static List<Section> of(Draft draft) {
+    VesselSection section = new VesselSection(draft);
+    List<Block> tables = new ArrayList<>();
+    draft.results().cases().stream()
+        .findFirst()
+        .ifPresent(c -> c.separators().forEach(s -> tables.add(section.table(s))));
+    return tables.isEmpty() ? List.of() : List.of(new Section("Separators", tables));
+  }
+
+  private Block table(SeparatorResult first) {
+    String id = first.separatorId();
+    List<Block.Column> columns =
+        List.of(
+            text("case"),
+            number(draft.head("oil", Figure.RATE)),
+            number(draft.head("oil stays", Figure.MINUTES)),
+            text("working"),
+            number(draft.head("water", Figure.RATE)),
+            number(draft.head("water stays", Figure.MINUTES)),
+            text("working"),
+            number(draft.head("design water", Figure.RATE)),
+            text("working"));
+    List<List<String>> rows =
+        draft.results().cases().stream()
+            .flatMap(c -> c.separator(id).map(s -> row(c, s)).stream())
+            .toList();
+    return new Block.Table(
+        draft.nameOf(id)
+            + ": "
+            + draft.words(Figure.VOLUME, first.oilVolume())
+            + " of oil above "
+            + draft.words(Figure.VOLUME, first.waterVolume())
+            + " of water",
+        columns,
+        rows);
+  }
+
+  private List<String> row(CaseResult designCase, SeparatorResult result) {
+    String what = draft.nameOf(result.separatorId()) + ", " + designCase.designCase().name() + ": ";
+    Optional<Draft.Shown> oil = minutes(what + "oil stays", result.oilMinutes());
+    Optional<Draft.Shown> water = minutes(what + "water stays", result.waterMinutes());
+    Draft.Shown design = draft.headline(what + "design water", Figure.RATE, result.designWater());
+    return List.of(
+        designCase.designCase().name(),
+        draft.digits(Figure.RATE, result.oil()),
+        oil.map(Draft.Shown::digits).orElse("-"),
+        oil.map(Draft.Shown::mark).orElse(""),
+        draft.digits(Figure.RATE, result.water()),
+        water.map(Draft.Shown::digits).orElse("-"),
+        water.map(Draft.Shown::mark).orElse(""),
+        design.digits(),
+        design.mark());
+  }
+
+  private Optional<Draft.Shown> minutes(String what, Optional<Computed<Time>> minutes) {
+    return minutes.map(m -> draft.headline(what, Figure.MINUTES, m));
+  }
+}

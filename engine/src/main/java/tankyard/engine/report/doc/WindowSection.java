@@ -1,0 +1,200 @@
+package tankyard.engine.report.doc;
+
+import static tankyard.engine.report.doc.Block.Column.number;
+import static tankyard.engine.report.doc.Block.Column.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.window.OilLeg;
+import tankyard.engine.window.PressureLimit;
+import tankyard.engine.window.Setting;
+import tankyard.engine.window.Window;
+
+/** The back-pressure window of each separator. */
+final class WindowSection {
+  private static final String NONE = "";
+
+  private final Draft draft;
+  private final Window window;
+
+  private WindowSection(Draft draft, Window window) {
+    this.draft = draft;
+    this.window = window;
+  }
+
+  static List<Section> of(Draft draft) {
+    return draft.results().windows().stream()
+        .map(w -> new WindowSection(draft, w).section())
+        .toList();
+  }
+
+  private Section section() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Words(advice()));
+    blocks.add(ends());
+    tankAlone().ifPresent(blocks::add);
+    window.oilLeg().ifPresent(leg -> blocks.add(oilLeg(leg)));
+    window.least().flatMap(this::band).ifPresent(blocks::add);
+    limits("Every limit from below, the highest first", window.needed(), Rounding.UP)
+        .ifPresent(blocks::add);
+    limits("Every limit from above, the lowest first", window.allowed(), Rounding.DOWN)
+        .ifPresent(blocks::add);
+    if (!window.notChecked().isEmpty()) {
+      blocks.add(new Block.Words("Not checked, so neither passed nor counted:"));
+      blocks.add(new Block.Points(window.notChecked()));
+    }
+    return new Section("Back-pressure window of " + window.separatorName(), blocks);
+  }
+
+  private String advice() {
+    if (window.setting().isEmpty()) {
+      return "No regulator setting works: the gauge must read more than it may, or the room between"
+          + " is less than the regulator's build-up of "
+          + draft.words(Figure.READING, window.buildUp())
+          + ".";
+    }
+    Setting setting = window.setting().orElseThrow();
+    String reads =
+        "the gauge then reads "
+            + draft.words(Figure.READING, setting.gauge())
+            + " with no oil flowing and "
+            + draft.words(Figure.READING, setting.gaugeAtFlow())
+            + " at full oil flow";
+    String to = draft.words(Figure.READING, setting.regulator().value());
+    if (!setting.typed()) {
+      return "Set the regulator to " + to + ": " + reads + ".";
+    }
+    String instead =
+        window
+            .recommended()
+            .map(r -> "set it to " + draft.words(Figure.READING, r.regulator().value()))
+            .orElse("no setting does");
+    return "The regulator is set to "
+        + to
+        + ": "
+        + reads
+        + (setting.fits() ? ", which fits the window." : ". That does not fit: " + instead + ".");
+  }
+
+  private Block ends() {
+    List<List<String>> rows = new ArrayList<>();
+    window.least().ifPresent(l -> rows.add(row("least", l, Rounding.UP)));
+    window.setting().ifPresent(s -> rows.add(settingRow(s)));
+    window.most().ifPresent(l -> rows.add(row("most", l, Rounding.DOWN)));
+    return new Block.Table("", columns("gauge reading"), rows);
+  }
+
+  private List<Block.Column> columns(String first) {
+    return List.of(
+        text(first),
+        number(draft.head("gauge", Figure.READING)),
+        text("set by"),
+        text("case"),
+        number("lift"),
+        number("line loss"),
+        number("valve"),
+        number("margin"),
+        number("working"));
+  }
+
+  private List<String> settingRow(Setting setting) {
+    Draft.Shown shown =
+        draft.headline(
+            window.separatorName() + ": regulator setting", Figure.READING, setting.regulator());
+    return List.of(
+        "set",
+        shown.digits(),
+        setting.typed() ? "as typed, at the regulator" : "recommended, at the regulator",
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        NONE,
+        shown.mark());
+  }
+
+  private List<String> row(String first, PressureLimit limit, Rounding rounding) {
+    Draft.Shown shown =
+        draft.headline(
+            window.separatorName() + ": " + limit.name(), Figure.READING, rounding, limit.gauge());
+    return List.of(
+        first,
+        shown.digits(),
+        limit.name(),
+        draft.nameOf(limit.caseId()),
+        draft.digits(Figure.PART, limit.lift()),
+        draft.digits(Figure.PART, limit.friction()),
+        draft.digits(Figure.PART, limit.valve()),
+        draft.digits(Figure.PART, limit.margin()),
+        shown.mark());
+  }
+
+  private Optional<Block> limits(String title, List<PressureLimit> limits, Rounding rounding) {
+    if (limits.size() < 2) {
+      return Optional.empty();
+    }
+    List<List<String>> rows =
+        limits.stream().map(l -> row(l.kind().words(), l, rounding)).toList();
+    return Optional.of(new Block.Table(title, columns("kind"), rows));
+  }
+
+  /** What looking at the tank alone would have said, where a hill says otherwise. */
+  private Optional<Block> tankAlone() {
+    return window
+        .tankAlone()
+        .filter(tank -> window.least().isPresent() && !tank.equals(window.least().get()))
+        .map(
+            tank ->
+                new Block.Words(
+                    "Looking at the tank alone and not at the way there would say "
+                        + draft
+                            .headline(
+                                window.separatorName() + ": the tank alone",
+                                Figure.READING,
+                                Rounding.UP,
+                                tank.gauge())
+                            .words()
+                        + " at least ("
+                        + tank.name()
+                        + "). The line past the crest runs part full, so its fall pulls nothing."));
+  }
+
+  private Block oilLeg(OilLeg leg) {
+    String rules =
+        leg.regulatorRules()
+            ? "less than the setting, so the regulator rules."
+            : window.setting().isPresent()
+                ? "no less than the setting, so the separator rides there and the regulator does"
+                    + " nothing."
+                : "and there is no setting to hold against it.";
+    return new Block.Words(
+        draft.nameOf(leg.lineId())
+            + " needs "
+            + draft
+                .headline(
+                    draft.nameOf(leg.lineId()) + ": need at the regulator",
+                    Figure.READING,
+                    leg.need())
+                .words()
+            + " at the regulator in case \""
+            + draft.nameOf(leg.caseId())
+            + "\", "
+            + rules);
+  }
+
+  private Optional<Block> band(PressureLimit least) {
+    return least
+        .heightBand()
+        .map(
+            band ->
+                new Block.Words(
+                    "The heights are said to be within "
+                        + draft.words(
+                            Figure.HEIGHT,
+                            draft.results().lease().site().heightAccuracy().orElseThrow())
+                        + ", so the least may be off by "
+                        + draft.words(Figure.READING, band)
+                        + " either way for each height it rests on."));
+  }
+}
