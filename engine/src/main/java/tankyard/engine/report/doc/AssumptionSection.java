@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.working.Caution;
+import tankyard.engine.working.Source;
 
 /** What nobody typed and was taken instead, and what must be read with care. */
 final class AssumptionSection {
@@ -13,9 +14,9 @@ final class AssumptionSection {
 
   static List<Section> of(Draft draft) {
     List<Section> found = new ArrayList<>();
-    List<String> assumed = assumed(draft);
+    List<Block> assumed = assumed(draft);
     if (!assumed.isEmpty()) {
-      found.add(Section.of("Assumed, since nobody typed it", new Block.Points(assumed)));
+      found.add(new Section("Assumed, since nobody typed it", assumed));
     }
     List<String> cautions =
         draft.results().cases().stream()
@@ -29,16 +30,28 @@ final class AssumptionSection {
     return found;
   }
 
-  /** Things of which the same was assumed stand together. */
-  private static List<String> assumed(Draft draft) {
-    Map<String, List<String>> things = new LinkedHashMap<>();
+  /** By where the value comes from; things of which the same was assumed stand together. */
+  private static List<Block> assumed(Draft draft) {
+    Map<Source, Map<String, List<String>>> bySource = new LinkedHashMap<>();
     for (Assumption assumption : draft.results().assumptions()) {
-      String key = assumption.words() + " (" + assumption.source().line() + ")";
-      List<String> names = things.computeIfAbsent(key, k -> new ArrayList<>());
+      List<String> names =
+          bySource
+              .computeIfAbsent(assumption.source(), s -> new LinkedHashMap<>())
+              .computeIfAbsent(assumption.words(), w -> new ArrayList<>());
       if (!assumption.thingId().isEmpty()) {
         names.add(draft.nameOf(assumption.thingId()));
       }
     }
+    List<Block> blocks = new ArrayList<>();
+    bySource.forEach(
+        (source, things) -> {
+          blocks.add(new Block.Words("From " + source.line() + ":"));
+          blocks.add(new Block.Points(points(things)));
+        });
+    return blocks;
+  }
+
+  private static List<String> points(Map<String, List<String>> things) {
     List<String> points = new ArrayList<>();
     things.forEach(
         (words, names) ->

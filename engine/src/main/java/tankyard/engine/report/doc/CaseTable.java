@@ -46,7 +46,8 @@ final class CaseTable<T> {
     return tables;
   }
 
-  private Block table(String title, List<CaseResult> cases, BiFunction<T, CaseResult, String> cell) {
+  private Block table(
+      String title, List<CaseResult> cases, BiFunction<T, CaseResult, String> cell) {
     List<Block.Column> columns = new ArrayList<>(before);
     cases.forEach(c -> columns.add(Block.Column.number(c.designCase().name())));
     columns.addAll(after);

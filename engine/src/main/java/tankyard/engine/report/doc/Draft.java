@@ -55,20 +55,18 @@ final class Draft {
     return headline(what, figure, rounding, computed.value(), computed.working());
   }
 
-  Shown headline(
-      String what, Figure figure, Rounding rounding, Quantity value, Working working) {
+  Shown headline(String what, Figure figure, Rounding rounding, Quantity value, Working working) {
     int number = book.number(working);
     String digits = figure.digits(value.si(), units, rounding);
     headlines.add(
         new Headline(
-            what,
-            digits,
-            figure.unit(units),
-            figure.decimals(units),
-            rounding,
-            number,
-            working));
+            what, digits, figure.unit(units), figure.decimals(units), rounding, number, working));
     return new Shown(digits, figure.unit(units).symbol(), "[" + number + "]");
+  }
+
+  /** The mark of a working whose number is no quantity, such as money. */
+  String mark(Working working) {
+    return "[" + book.number(working) + "]";
   }
 
   /** A headline number as shown, and the mark of its working. */

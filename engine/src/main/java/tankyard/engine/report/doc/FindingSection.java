@@ -35,7 +35,8 @@ final class FindingSection {
                 + finding.id()
                 + ": "
                 + finding.words()
-                + where));
+                + where
+                + finding.working().map(w -> " " + draft.mark(w)).orElse("")));
     List<String> points = new ArrayList<>();
     finding.wayOut().forEach(way -> points.add("Way out: " + way));
     points.add("Source: " + finding.source().line());

@@ -25,13 +25,13 @@ final class InShort {
     InShort section = new InShort(draft);
     List<Section> found = new ArrayList<>();
     List<Block> blocks = new ArrayList<>();
-    String note = draft.results().lease().note();
-    if (!note.isBlank()) {
-      blocks.add(new Block.Words(note));
-    }
     List<String> points = section.points();
     if (!points.isEmpty()) {
       blocks.add(new Block.Points(points));
+    }
+    String note = draft.results().lease().note();
+    if (!note.isBlank()) {
+      blocks.add(new Block.Words("Note in the lease file: " + note));
     }
     if (!blocks.isEmpty()) {
       found.add(new Section("In short", blocks));
@@ -52,6 +52,9 @@ final class InShort {
     results.cases().stream().findFirst().ifPresent(c -> points.add(rates(c)));
     if (!results.findings().isEmpty()) {
       points.add(findings());
+    }
+    if (!results.bill().lines().isEmpty()) {
+      points.add("The bill comes to " + results.bill().totals().words() + ".");
     }
     return points;
   }
@@ -102,10 +105,7 @@ final class InShort {
             .map(s -> count(s) + " " + s.words())
             .filter(s -> !s.startsWith("0 "))
             .collect(Collectors.joining(", "));
-    return "Findings: "
-        + counts
-        + ". The first: "
-        + FindingSection.ranked(results).get(0).words();
+    return "Findings: " + counts + ". The first: " + FindingSection.ranked(results).get(0).words();
   }
 
   private long count(Severity severity) {

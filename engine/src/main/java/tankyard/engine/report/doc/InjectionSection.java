@@ -67,9 +67,7 @@ final class InjectionSection {
     Draft.Shown wellhead = draft.headline(what + "wellhead", Figure.HIGH, result.wellhead());
     Draft.Shown pump = draft.headline(what + "at the pump", Figure.HIGH, result.discharge());
     Optional<Draft.Shown> red =
-        result
-            .redLine()
-            .map(r -> draft.headline(what + "red line", Figure.HIGH, Rounding.DOWN, r));
+        result.redLine().map(r -> draft.headline(what + "red line", Figure.HIGH, Rounding.DOWN, r));
     return List.of(
         draft.nameOf(result.pumpId()) + " to " + draft.nameOf(result.wellId()),
         designCase.designCase().name(),

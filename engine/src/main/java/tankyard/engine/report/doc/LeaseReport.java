@@ -25,6 +25,7 @@ public final class LeaseReport {
     sections.addAll(InjectionSection.of(draft));
     sections.addAll(BermSection.of(draft));
     sections.addAll(FindingSection.of(draft));
+    sections.addAll(BillSection.of(draft));
     sections.addAll(AssumptionSection.of(draft));
     return draft.finish(STANDING, sections);
   }

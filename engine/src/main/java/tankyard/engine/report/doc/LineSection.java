@@ -76,10 +76,7 @@ final class LineSection {
         draft.digits(Figure.READING, result.highest()) + (isOver(result) ? "*" : ""),
         result.rating().map(r -> draft.digits(Figure.HIGH, r)).orElse(NONE),
         hardest.designCase().name(),
-        result
-            .crest()
-            .map(c -> "at " + draft.words(Figure.DISTANCE, c.distance()))
-            .orElse(NONE));
+        result.crest().map(c -> "at " + draft.words(Figure.DISTANCE, c.distance())).orElse(NONE));
   }
 
   private static boolean isOver(LineResult result) {
@@ -105,8 +102,7 @@ final class LineSection {
   }
 
   private String speed(LineResult result) {
-    return draft.digits(
-        Figure.SPEED, Speed.of(result.velocityFtPerS(), Unit.FOOT_PER_SECOND));
+    return draft.digits(Figure.SPEED, Speed.of(result.velocityFtPerS(), Unit.FOOT_PER_SECOND));
   }
 
   private String loss(Line line, CaseResult designCase) {

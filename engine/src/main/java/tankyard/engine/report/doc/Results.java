@@ -9,6 +9,7 @@ import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.pricing.Bill;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
@@ -27,6 +28,7 @@ public record Results(
     List<Window> windows,
     Optional<BermResult> berm,
     List<Finding> findings,
+    Bill bill,
     List<Diagnosis> diagnoses,
     List<Assumption> assumptions,
     Map<String, String> pipeNames,

@@ -134,8 +134,7 @@ final class WindowSection {
     if (limits.size() < 2) {
       return Optional.empty();
     }
-    List<List<String>> rows =
-        limits.stream().map(l -> row(l.kind().words(), l, rounding)).toList();
+    List<List<String>> rows = limits.stream().map(l -> row(l.kind().words(), l, rounding)).toList();
     return Optional.of(new Block.Table(title, columns("kind"), rows));
   }
 

@@ -8,6 +8,9 @@ import tankyard.engine.report.doc.Block;
 final class TextTable {
   private static final int GAP = 2;
 
+  /** A head is broken into lines about this wide, where its cells are narrower. */
+  private static final int HEAD = 10;
+
   private final Block.Table table;
   private final int page;
   private final int[] widths;
@@ -45,7 +48,7 @@ final class TextTable {
       int words =
           table.rows().stream().mapToInt(r -> Wrap.longestWord(r.get(column))).max().orElse(0);
       int headWord = Wrap.longestWord(head);
-      wanted[i] = Math.max(cells, numbers ? headWord : Math.min(head.length(), headWord + 6));
+      wanted[i] = Math.max(Math.max(cells, headWord), Math.min(head.length(), HEAD));
       least[i] = Math.max(numbers ? cells : words, headWord);
     }
     while (total(wanted) > page && shrink(wanted, least)) {

@@ -1,0 +1,38 @@
+package tankyard.engine.report.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import java.io.IOException;
+import tankyard.engine.units.Dimension;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.UnitSystem;
+
+/** A quantity as value and unit, on one line. */
+final class QuantitySerializer extends StdSerializer<Quantity> {
+  private static final long serialVersionUID = 1L;
+
+  QuantitySerializer() {
+    super(Quantity.class);
+  }
+
+  @Override
+  public void serialize(Quantity quantity, JsonGenerator out, SerializerProvider provider)
+      throws IOException {
+    out.writeRawValue("{" + fields(quantity) + "}");
+  }
+
+  /** Value and unit without the brackets around them. */
+  static String fields(Quantity quantity) {
+    Unit unit = unit(quantity);
+    return "\"value\": " + Digits.of(quantity.in(unit)) + ", \"unit\": \"" + unit.symbol() + "\"";
+  }
+
+  /** A time in hours would hide that it was asked in minutes or days. */
+  private static Unit unit(Quantity quantity) {
+    return quantity.dimension() == Dimension.TIME
+        ? quantity.typed().unit()
+        : UnitSystem.FIELD.unit(quantity.dimension());
+  }
+}

@@ -1,0 +1,95 @@
+package tankyard.engine.report.map;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Status;
+import tankyard.engine.lease.Thing;
+
+/** What lines and symbols mean: only those that are drawn. */
+final class Legend {
+  private static final double ROW = 21;
+  private static final double SAMPLE = 44;
+
+  private final Lease lease;
+  private final Palette palette;
+  private final String contours;
+
+  Legend(Lease lease, Palette palette, String contours) {
+    this.lease = lease;
+    this.palette = palette;
+    this.contours = contours;
+  }
+
+  /** Paints it and gives the height it took. */
+  double paint(Graphics2D g, double x, double top) {
+    double y = top;
+    for (Service service : services()) {
+      g.setColor(palette.line(service));
+      g.setStroke(LineLook.of(service));
+      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
+      words(g, service.words(), x, y);
+      y += ROW;
+    }
+    for (Thing thing : kinds().values()) {
+      Point2D at = new Point2D.Double(x + SAMPLE / 2, y + ROW / 2);
+      ThingLayer.paint(g, Symbol.of(thing, at, 0.001), Status.HAVE, Symbol.isWell(thing), palette);
+      words(g, thing.kind(), x, y);
+      y += ROW;
+    }
+    if (lease.site().berm().isPresent()) {
+      g.setColor(palette.faint());
+      g.setStroke(
+          new BasicStroke(
+              1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {5, 3}, 0));
+      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
+      words(g, "berm", x, y);
+      y += ROW;
+    }
+    if (!contours.isEmpty()) {
+      g.setColor(palette.contour());
+      g.setStroke(new BasicStroke(1.3f));
+      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
+      words(g, contours, x, y);
+      y += ROW;
+    }
+    return y - top;
+  }
+
+  private void words(Graphics2D g, String words, double x, double y) {
+    g.setColor(palette.ink());
+    g.setFont(Type.BODY.font());
+    g.drawString(words, (float) (x + SAMPLE + 12), (float) (y + ROW / 2 + 4.5));
+  }
+
+  private List<Service> services() {
+    List<Service> found = new ArrayList<>();
+    for (Service service : Service.values()) {
+      if (lease.lines().stream().map(Line::service).anyMatch(s -> s == service)) {
+        found.add(service);
+      }
+    }
+    return found;
+  }
+
+  /** One thing of each kind. */
+  private Map<String, Thing> kinds() {
+    Map<String, Thing> kinds = new LinkedHashMap<>();
+    lease.things().forEach(t -> kinds.putIfAbsent(t.kind(), t));
+    return kinds;
+  }
+
+  /** Says how new and old are told apart. */
+  static String statusWords() {
+    return "Thick: new. Thin: there already. Grey dots: to be removed. Arrows: as drawn, start to"
+        + " end. Things smaller than their symbol are not to scale.";
+  }
+}
