@@ -90,7 +90,7 @@ final class GroundLayer {
   private void fill(Graphics2D g, Frame frame, Geometry ground, double share) {
     Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
     for (int i = 0; i < ground.getNumGeometries(); i++) {
-      if (ground.getGeometryN(i) instanceof Polygon polygon) {
+      if (ground.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
         path.append(path(frame, polygon.getExteriorRing(), true), false);
         for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
           path.append(path(frame, polygon.getInteriorRingN(hole), true), false);
