@@ -2,7 +2,10 @@ package tankyard.app;
 
 import java.nio.file.Path;
 import javafx.application.Platform;
+import tankyard.app.example.Desk;
 import tankyard.app.example.Pictures;
+import tankyard.app.pumps.PumpsPanel;
+import tankyard.app.tanks.TanksPanel;
 import tankyard.app.pressure.PressurePictures;
 
 /** Takes pictures of all panels, light and dark, into a folder. */
@@ -16,8 +19,27 @@ public final class PanelPictures {
         () -> {
           for (boolean dark : new boolean[] {false, true}) {
             PressurePictures.take(pictures, dark);
+            tankyard.app.findings.FindingsPictures.take(pictures, dark);
+            take(pictures, dark);
+            tankyard.app.working.WorkingPictures.take(pictures, dark);
           }
           Platform.exit();
         });
+  }
+
+  private static void take(Pictures pictures, boolean dark) {
+    Desk desk = new Desk();
+    pictures.take(
+        "tanks",
+        TanksPanel.make(desk.selection, desk.view, desk.solve, desk.shown::add),
+        1240,
+        300,
+        dark);
+    pictures.take(
+        "pumps",
+        PumpsPanel.make(desk.selection, desk.view, desk.solve, desk.shown::add),
+        1240,
+        300,
+        dark);
   }
 }

@@ -7,7 +7,8 @@ import tankyard.engine.units.Unit;
 
 /**
  * How many decimals a number is shown with. Two or three figures are what a field sum is good for;
- * pressures in psi keep a tenth, since that is how finely a regulator is set and a gauge is read.
+ * below 100 psi a pressure keeps a tenth, since that is how finely a regulator is set and a gauge is
+ * read.
  */
 public final class Digits {
   private Digits() {}
@@ -16,12 +17,12 @@ public final class Digits {
   public static int decimals(Unit unit, Collection<Double> values) {
     double largest = values.stream().mapToDouble(Math::abs).max().orElse(0);
     if (unit == Unit.PSI) {
-      return largest < 1000 ? 1 : 0;
+      return largest < 100 ? 1 : 0;
     }
     if (unit.dimension() == Dimension.GRAVITY && unit != Unit.DEGREE_API) {
       return 3;
     }
-    return largest >= 100 ? 0 : largest >= 10 ? 1 : 2;
+    return largest >= 100 ? 0 : largest >= 1 ? 1 : 2;
   }
 
   /** A number by itself, for example {@code 14.5}. */

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -18,6 +19,9 @@ import tankyard.engine.working.Working;
 
 /** Draws sets of figures below one line of column headings. */
 public final class FigureGrid extends GridPane {
+  /** A case's name takes two lines rather than a wide column. */
+  private static final double HEADING_WIDTH = 76;
+
   private final List<FigureColumn> columns;
   private final Consumer<Working> showWorking;
   private final Consumer<String> select;
@@ -46,10 +50,13 @@ public final class FigureGrid extends GridPane {
     return Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm();
   }
 
+  /** Adds rows; the first title stands in the line of headings. */
   public FigureGrid add(FigureSet set) {
     if (!set.title().isEmpty()) {
       Node title = title(set);
-      add(title, 0, next++, columns.size() + 1, 1);
+      boolean first = next == 1;
+      add(title, 0, first ? 0 : next++, first ? 1 : columns.size() + 1, 1);
+      GridPane.setValignment(title, VPos.BOTTOM);
     }
     set.rows().forEach(this::addRow);
     return this;
@@ -79,7 +86,8 @@ public final class FigureGrid extends GridPane {
       heading.setTextAlignment(TextAlignment.RIGHT);
       heading.setAlignment(Pos.BOTTOM_RIGHT);
       heading.setMinHeight(Region.USE_PREF_SIZE);
-      heading.setMaxWidth(96);
+      heading.setMaxWidth(HEADING_WIDTH);
+      GridPane.setValignment(heading, VPos.BOTTOM);
       add(heading, c + 1, next);
     }
     next++;

@@ -133,8 +133,18 @@ public final class FigureRows<C> {
               .map(q -> new Figure(Figures.decimals(q.in(unit.get()), decimals), working))
               .orElse(Figure.unknown()));
     }
-    rows.add(new FigureRow(label, unit.get().symbol(), why, figures));
+    rows.add(new FigureRow(label, words(unit.get()), why, figures));
     return this;
+  }
+
+  /** Single letters make poor headings. */
+  private static String words(Unit unit) {
+    return switch (unit) {
+      case DAY_UNIT -> "days";
+      case HOUR -> "hours";
+      case MINUTE -> "minutes";
+      default -> unit.symbol();
+    };
   }
 
   private Optional<Unit> unitOf(List<Optional<? extends Quantity>> values) {

@@ -29,11 +29,11 @@ class FigureRowsTest {
   @Test
   void allFiguresOfARowHaveTheSameDecimals() {
     FigureRows<Result> rows =
-        new FigureRows<>(UnitSystem.FIELD, List.of(result(9.04, 1), result(117.26, 2)));
+        new FigureRows<>(UnitSystem.FIELD, List.of(result(9.04, 1), result(17.26, 2)));
     rows.computed("Box", "", Result::pressure);
     FigureRow row = rows.rows().get(0);
     assertThat(row.heading()).isEqualTo("Box, psi");
-    assertThat(row.figures().stream().map(Figure::text)).containsExactly("9.0", "117.3");
+    assertThat(row.figures().stream().map(Figure::text)).containsExactly("9.0", "17.3");
   }
 
   @Test

@@ -1,0 +1,48 @@
+package tankyard.app.findings;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** One line of the list: severity, what was found, in which case. */
+final class FindingCell extends ListCell<FindingRow> {
+  private static final double SEVERITY_WIDTH = 70;
+
+  private final Label severity = new Label();
+  private final Label words = new Label();
+  private final Label caseName = new Label();
+  private final HBox line = new HBox(severity, words, caseName);
+
+  FindingCell() {
+    severity.setMinWidth(SEVERITY_WIDTH);
+    severity.setAlignment(Pos.CENTER_LEFT);
+    words.setWrapText(true);
+    words.setMinHeight(Region.USE_PREF_SIZE);
+    words.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    caseName.getStyleClass().add("finding-case");
+    caseName.setMinWidth(Region.USE_PREF_SIZE);
+    line.getStyleClass().add("finding-line");
+    setPrefWidth(0); // as wide as the list, so that the words wrap
+  }
+
+  @Override
+  protected void updateItem(FindingRow row, boolean empty) {
+    super.updateItem(row, empty);
+    if (empty || row == null) {
+      setGraphic(null);
+      return;
+    }
+    severity.setText(SeverityLook.words(row.severity()));
+    severity
+        .getStyleClass()
+        .setAll("label", "severity", SeverityLook.of(row.severity()).styleClass());
+    words.setText(row.words());
+    caseName.setText(row.caseName());
+    setGraphic(line);
+    setAccessibleText(row.severity().words() + ": " + row.words());
+  }
+}
