@@ -1,0 +1,77 @@
+package tankyard.app.profile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import tankyard.app.example.SmallAnswer;
+import tankyard.app.profile.ProfilePicture.Spot;
+import tankyard.app.profile.ProfilePicture.Stretch;
+import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.units.UnitSystem;
+
+class ProfileMakerTest {
+  private final LeaseAnswer answer = SmallAnswer.answer();
+
+  private ProfilePicture picture(String lineId, UnitSystem units) {
+    return new ProfileMaker(answer.lease(), units)
+        .picture(
+            answer.lease().line(lineId).orElseThrow(),
+            answer.cases().get(0).line(lineId).orElseThrow())
+        .orElseThrow();
+  }
+
+  @Test
+  void headIsAsHighAsTheLiquidWouldStandInARiser() {
+    Spot start = picture("L6", UnitSystem.FIELD).spots().get(0);
+    // 12.4 psi of brine at SG 1.08: 12.4 / (1.08 * 0.4331 psi/ft) ft above the pipe
+    assertThat(start.head() - start.pipe()).isCloseTo(12.4 / (1.08 * 0.4331), within(0.02));
+  }
+
+  @Test
+  void headLiesOnThePipeWhereTheLineRunsPartFull() {
+    Spot past = picture("L6", UnitSystem.FIELD).spots().get(5);
+    assertThat(past.partFull()).isTrue();
+    assertThat(past.head()).isEqualTo(past.pipe());
+  }
+
+  @Test
+  void thePartFullStretchBeginsAtTheCrest() {
+    assertThat(picture("L6", UnitSystem.FIELD).partFull()).containsExactly(new Stretch(126, 310));
+  }
+
+  @Test
+  void theCrestIsNamed() {
+    assertThat(picture("L6", UnitSystem.FIELD).crest().orElseThrow().words())
+        .isEqualTo("crest at 126 ft, pipe at 1027.0 ft");
+  }
+
+  @Test
+  void theAxesHoldEverything() {
+    ProfilePicture picture = picture("L6", UnitSystem.FIELD);
+    for (Spot spot : picture.spots()) {
+      assertThat(spot.head()).isBetween(picture.up().low(), picture.up().high());
+      assertThat(spot.pipe()).isBetween(picture.up().low(), picture.up().high());
+      assertThat(spot.distance()).isBetween(picture.across().low(), picture.across().high());
+    }
+  }
+
+  @Test
+  void readsBetweenThePoints() {
+    Spot between = picture("L6", UnitSystem.FIELD).at(65);
+    assertThat(between.ground()).isCloseTo(1021, within(1e-9));
+    assertThat(between.pressure()).isCloseTo(6.8, within(1e-9));
+  }
+
+  @Test
+  void readsTheEndPastTheEnd() {
+    assertThat(picture("L6", UnitSystem.FIELD).at(999).distance()).isEqualTo(310);
+  }
+
+  @Test
+  void followsTheUnits() {
+    ProfilePicture metric = picture("L6", UnitSystem.METRIC);
+    assertThat(metric.lengthUnit()).isEqualTo("m");
+    assertThat(metric.spots().get(0).ground()).isCloseTo(1010 * 0.3048, within(1e-9));
+  }
+}
