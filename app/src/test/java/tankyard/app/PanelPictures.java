@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import javafx.application.Platform;
 import tankyard.app.example.Desk;
 import tankyard.app.example.Pictures;
+import tankyard.app.pressure.PressurePictures;
 import tankyard.app.pumps.PumpsPanel;
 import tankyard.app.tanks.TanksPanel;
-import tankyard.app.pressure.PressurePictures;
 
 /** Takes pictures of all panels, light and dark, into a folder. */
 public final class PanelPictures {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.units.UnitSystem;
 

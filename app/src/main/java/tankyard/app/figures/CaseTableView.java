@@ -21,10 +21,12 @@ public final class CaseTableView extends BorderPane {
   public CaseTableView(String id, CaseTableModel model) {
     this.model = model;
     setId(id);
+    getStyleClass().add("panel");
     getStylesheets().add(FigureGrid.stylesheet());
     page.getStyleClass().add("figure-page");
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("panel-scroll");
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());
     scroll.visibleProperty().bind(empty.visibleProperty().not());
     setTop(new StaleMark(scroll, model.freshness()));

@@ -7,8 +7,8 @@ import tankyard.engine.units.Unit;
 
 /**
  * How many decimals a number is shown with. Two or three figures are what a field sum is good for;
- * below 100 psi a pressure keeps a tenth, since that is how finely a regulator is set and a gauge is
- * read.
+ * below 100 psi a pressure keeps a tenth, since that is how finely a regulator is set and a gauge
+ * is read.
  */
 public final class Digits {
   private Digits() {}

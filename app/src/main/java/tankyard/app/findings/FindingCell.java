@@ -19,6 +19,7 @@ final class FindingCell extends ListCell<FindingRow> {
   FindingCell() {
     severity.setMinWidth(SEVERITY_WIDTH);
     severity.setAlignment(Pos.CENTER_LEFT);
+    words.getStyleClass().add("finding-text");
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
     words.setMaxWidth(Double.MAX_VALUE);

@@ -20,6 +20,7 @@ final class FindingDetail extends ScrollPane {
     page.setId("finding-detail");
     setContent(page);
     setFitToWidth(true);
+    getStyleClass().add("panel-scroll");
     model.pickedProperty().addListener((o, was, is) -> show(is));
     show(model.pickedProperty().get());
   }

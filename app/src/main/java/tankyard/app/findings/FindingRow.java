@@ -55,8 +55,6 @@ record FindingRow(
 
   /** Whether it is the same finding, perhaps with other numbers. */
   boolean isSameMatter(FindingRow other) {
-    return id.equals(other.id)
-        && thingId.equals(other.thingId)
-        && caseName.equals(other.caseName);
+    return id.equals(other.id) && thingId.equals(other.thingId) && caseName.equals(other.caseName);
   }
 }

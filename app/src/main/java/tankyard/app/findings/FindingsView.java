@@ -27,7 +27,7 @@ public final class FindingsView extends BorderPane {
     this.model = model;
     list = new ListView<>(model.shown());
     setId("findings");
-    getStyleClass().add("findings");
+    getStyleClass().addAll("panel", "findings");
     getStylesheets()
         .addAll(
             FigureGrid.stylesheet(),

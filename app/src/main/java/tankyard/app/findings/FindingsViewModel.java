@@ -20,9 +20,9 @@ import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import tankyard.app.edit.Selection;
 import tankyard.app.solve.Freshness;
-import tankyard.app.solve.LeaseAnswer;
 import tankyard.app.solve.SolveService;
 import tankyard.app.solve.Solved;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
@@ -49,8 +49,7 @@ public final class FindingsViewModel {
   private final ReadOnlyStringWrapper emptyWords =
       new ReadOnlyStringWrapper(this, "emptyWords", "");
 
-  public FindingsViewModel(
-      Selection selection, SolveService solve, Consumer<Working> showWorking) {
+  public FindingsViewModel(Selection selection, SolveService solve, Consumer<Working> showWorking) {
     this.selection = selection;
     this.solve = solve;
     this.showWorking = showWorking;

@@ -19,11 +19,12 @@ public final class PressureView extends BorderPane {
   public PressureView(PressureViewModel model) {
     this.model = model;
     setId("pressure");
-    getStyleClass().add("pressure");
+    getStyleClass().addAll("panel", "pressure");
     getStylesheets().addAll(FigureGrid.stylesheet(), stylesheet());
     cards.getStyleClass().add("window-cards");
     ScrollPane scroll = new ScrollPane(cards);
     scroll.setFitToWidth(true);
+    scroll.getStyleClass().add("panel-scroll");
     SplitPane split = new SplitPane(scroll, new LimitTable(model));
     split.setDividerPositions(0.62);
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());

@@ -56,8 +56,7 @@ final class ProfileMaker {
     Gravity liquid =
         line.service() == Service.OIL_LEG ? lease.fluids().oil() : lease.fluids().brine();
     boolean hasHead = isHeadDrawable(result, liquid);
-    List<Spot> spots =
-        result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList();
+    List<Spot> spots = result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList();
     return Optional.of(
         new ProfilePicture(
             line.id(),
@@ -154,10 +153,7 @@ final class ProfileMaker {
           + ": too high to be drawn as head here";
     }
     String what = line.service() == Service.OIL_LEG ? "oil" : "brine";
-    return "pressure as head of "
-        + what
-        + ", SG "
-        + Figures.decimals(liquid.specific(), 3);
+    return "pressure as head of " + what + ", SG " + Figures.decimals(liquid.specific(), 3);
   }
 
   private String name(String thingId) {

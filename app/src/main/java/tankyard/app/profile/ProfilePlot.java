@@ -112,7 +112,8 @@ final class ProfilePlot extends Region {
     for (int i = 0; i < partFull.size(); i++) {
       Stretch stretch = picture.partFull().get(i);
       double left = across.place(stretch.from());
-      partFull.get(i)
+      partFull
+          .get(i)
           .resizeRelocate(left, TOP, across.place(stretch.to()) - left, Math.max(0, foot - TOP));
     }
     picture.crest().ifPresent(c -> layoutCrest(c, across, up));

@@ -26,7 +26,7 @@ public final class ProfileView extends BorderPane {
   public ProfileView(ProfileViewModel model) {
     this.model = model;
     setId("profile");
-    getStyleClass().add("profile");
+    getStyleClass().addAll("panel", "profile");
     getStylesheets()
         .addAll(
             FigureGrid.stylesheet(),
@@ -34,7 +34,8 @@ public final class ProfileView extends BorderPane {
     lines = new ComboBox<>(model.choices());
     lines.setId("profile-line");
     lines.setVisibleRowCount(16);
-    lines.setTooltip(new Tooltip("The line whose profile is shown; picking one on the map does the same"));
+    lines.setTooltip(
+        new Tooltip("The line whose profile is shown; picking one on the map does the same"));
     lines.valueProperty().addListener((o, was, is) -> choose(is));
     model.chosenProperty().addListener((o, was, is) -> follow());
     model.choices().addListener((javafx.collections.ListChangeListener<LineChoice>) c -> follow());

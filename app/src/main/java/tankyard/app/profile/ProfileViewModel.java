@@ -15,9 +15,9 @@ import tankyard.app.edit.ViewSettings;
 import tankyard.app.figures.Digits;
 import tankyard.app.profile.ProfilePicture.Spot;
 import tankyard.app.solve.Freshness;
-import tankyard.app.solve.LeaseAnswer;
 import tankyard.app.solve.SolveService;
 import tankyard.app.solve.Solved;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
 import tankyard.engine.units.Dimension;
@@ -151,9 +151,8 @@ public final class ProfileViewModel {
         .flatMap(
             line ->
                 answer
-                    .caseResult(view.caseId())
+                    .designCase(view.caseId())
                     .flatMap(c -> c.line(id))
-                    .flatMap(
-                        r -> new ProfileMaker(answer.lease(), view.units()).picture(line, r)));
+                    .flatMap(r -> new ProfileMaker(answer.lease(), view.units()).picture(line, r)));
   }
 }

@@ -39,8 +39,7 @@ final class PumpFigures {
             "At the pump",
             "What its discharge gauge shows while it runs.",
             InjectionResult::discharge)
-        .plain(
-            "Lost in the line", "Friction between the two.", r -> Optional.of(r.lineLoss()))
+        .plain("Lost in the line", "Friction between the two.", r -> Optional.of(r.lineLoss()))
         .maybe(
             "Red line on the pump's gauge",
             "There the wellhead is at its permit.",

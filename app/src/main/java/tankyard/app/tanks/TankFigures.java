@@ -50,8 +50,7 @@ final class TankFigures {
                 "Water stays",
                 "How long the water stands below the oil: time for the oil to rise out of it.",
                 SeparatorResult::waterMinutes)
-            .plain(
-                "Oil comes in", "Oil of all wells that reach it.", r -> Optional.of(r.oil()))
+            .plain("Oil comes in", "Oil of all wells that reach it.", r -> Optional.of(r.oil()))
             .plain(
                 "Water comes in", "Water of all wells that reach it.", r -> Optional.of(r.water()))
             .computed(

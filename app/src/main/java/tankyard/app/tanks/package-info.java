@@ -5,7 +5,7 @@
  * <p>Start at {@link tankyard.app.tanks.TanksPanel}, which makes the model and the view; {@link
  * tankyard.app.tanks.TankFigures} says which results stand in which row and why they matter.
  *
- * <p>Nothing is worked out here. Uses {@code edit}, {@code solve}, {@code figures}. Checked in {@code
- * TankFiguresTest}.
+ * <p>Nothing is worked out here. Uses {@code edit}, {@code solve}, {@code figures}. Checked in
+ * {@code TankFiguresTest}.
  */
 package tankyard.app.tanks;

@@ -1,7 +1,7 @@
 package tankyard.app.working;
 
-import java.util.List;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.scene.Scene;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -31,7 +31,6 @@ public final class WorkingWindow {
     if (stage == null) {
       stage = make();
     }
-    takeLook();
     stage.setTitle("Working: " + working.title());
     stage.show();
     stage.toFront();
@@ -48,17 +47,10 @@ public final class WorkingWindow {
             made.hide();
           }
         });
+    // Light or dark as its owner is, and as it will be.
+    Bindings.bindContent(scene.getStylesheets(), owner.get().getScene().getStylesheets());
     made.setScene(scene);
     return made;
-  }
-
-  /** Light or dark as its owner is now. */
-  private void takeLook() {
-    Scene ownersScene = stage.getOwner() == null ? null : stage.getOwner().getScene();
-    if (ownersScene != null) {
-      stage.getScene().setUserAgentStylesheet(ownersScene.getUserAgentStylesheet());
-      stage.getScene().getStylesheets().setAll(List.copyOf(ownersScene.getStylesheets()));
-    }
   }
 
   private static void toClipboard(String text) {

@@ -1,7 +1,5 @@
 package tankyard.app.example;
 
-import atlantafx.base.theme.PrimerDark;
-import atlantafx.base.theme.PrimerLight;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -13,6 +11,9 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import tankyard.app.memory.Memory;
+import tankyard.app.style.Look;
+import tankyard.app.style.Shade;
 
 /** Takes pictures of panels, to be looked at by a person. */
 public final class Pictures {
@@ -35,10 +36,9 @@ public final class Pictures {
 
   public static Scene scene(Parent panel, double width, double height, boolean dark) {
     Scene scene = new Scene(panel, width, height);
-    scene.setUserAgentStylesheet(
-        dark
-            ? new PrimerDark().getUserAgentStylesheet()
-            : new PrimerLight().getUserAgentStylesheet());
+    Look look = new Look(Memory.forgetful());
+    look.shadeProperty().set(dark ? Shade.DARK : Shade.LIGHT);
+    look.dress(scene);
     return scene;
   }
 

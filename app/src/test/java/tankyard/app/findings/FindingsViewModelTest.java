@@ -8,7 +8,7 @@ import tankyard.app.edit.SetStatus;
 import tankyard.app.example.Desk;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.example.SmallLease;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Status;
@@ -31,7 +31,9 @@ class FindingsViewModelTest {
         lease,
         whole.cases(),
         whole.windows(),
+        whole.berm(),
         findings ? whole.findings() : List.of(),
+        whole.bill(),
         diagnoses,
         whole.assumptions());
   }
@@ -39,8 +41,7 @@ class FindingsViewModelTest {
   @Test
   void theWorstStandsFirst() {
     assertThat(model(desk).shown().stream().map(FindingRow::severity))
-        .containsExactly(
-            Severity.STOP, Severity.FIX, Severity.LOOK, Severity.LOOK, Severity.NOTE);
+        .containsExactly(Severity.STOP, Severity.FIX, Severity.LOOK, Severity.LOOK, Severity.NOTE);
   }
 
   @Test

@@ -20,8 +20,7 @@ class FindingsViewTest {
 
   @Start
   void start(Stage stage) {
-    FindingsViewModel model =
-        new FindingsViewModel(desk.selection, desk.solve, desk.shown::add);
+    FindingsViewModel model = new FindingsViewModel(desk.selection, desk.solve, desk.shown::add);
     stage.setScene(Pictures.scene(new FindingsView(model), 1200, 300, false));
     stage.show();
   }

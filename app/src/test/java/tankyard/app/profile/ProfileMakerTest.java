@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.profile.ProfilePicture.Spot;
 import tankyard.app.profile.ProfilePicture.Stretch;
-import tankyard.app.solve.LeaseAnswer;
+import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.units.UnitSystem;
 
 class ProfileMakerTest {

@@ -25,7 +25,10 @@ class PumpFiguresTest {
     assertThat(pump().title()).isEqualTo("Injection pump 1");
     assertThat(pump().rows().stream().map(FigureRow::heading))
         .contains(
-            "At the wellhead, psi", "At the pump, psi", "Power at the shaft, hp", "Runs a day, hours");
+            "At the wellhead, psi",
+            "At the pump, psi",
+            "Power at the shaft, hp",
+            "Runs a day, hours");
   }
 
   @Test

@@ -58,7 +58,8 @@ class TankFiguresTest {
 
   @Test
   void showsWhatAnOverflowPassesAgainstAllFluid() {
-    assertThat(texts(row("Overflow: Line 7", "Passes by gravity, bbl/d"))).containsExactly("262", "262");
+    assertThat(texts(row("Overflow: Line 7", "Passes by gravity, bbl/d")))
+        .containsExactly("262", "262");
     assertThat(texts(row("Overflow: Line 7", "All fluid, bbl/d"))).containsExactly("81", "109");
   }
 
