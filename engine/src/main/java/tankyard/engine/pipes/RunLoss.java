@@ -50,7 +50,7 @@ public final class RunLoss {
             Working.of(
                 "Lift",
                 "dp",
-                "0.4331*SG*z",
+                "0.433101*SG*z",
                 Unit.PSI,
                 HYDROSTATICS,
                 Term.number("SG", "gravity of the liquid", liquid.specificGravity()),
@@ -65,7 +65,7 @@ public final class RunLoss {
             Working.of(
                 "Velocity in the full pipe",
                 "v",
-                "0.0119145*Q/d^2",
+                "0.01191452*Q/d^2",
                 Unit.FOOT_PER_SECOND,
                 UNITS,
                 rate(),
@@ -79,7 +79,7 @@ public final class RunLoss {
             Working.of(
                 "Reynolds number",
                 "Re",
-                "92.15*SG*Q/(d*mu)",
+                "92.15046*SG*Q/(d*mu)",
                 Unit.ONE,
                 UNITS,
                 gravity(),
@@ -111,7 +111,7 @@ public final class RunLoss {
     return Working.of(
             "Friction",
             "dp",
-            "0.0067306*SG*v^2*(12*f*L/d+K)",
+            "0.006730594*SG*v^2*(12*f*L/d+K)",
             Unit.PSI,
             DARCY,
             gravity(),

@@ -13,7 +13,8 @@ import tankyard.engine.working.Working;
 
 /**
  * Power to push a rate through a pressure: rate times pressure, over the efficiency of pump and
- * drive. In field units {@code hp = bbl/d psi / 58,766}, or {@code gpm psi / 1714}.
+ * drive. In field units {@code hp = bbl/d psi / 58,775.5}, or {@code gpm psi / 1714.29}; the trade
+ * rounds to 1714, which makes 58,766.
  */
 public final class PumpPower {
   /** Plunger pump and belt; common practice, no source. */
@@ -36,7 +37,7 @@ public final class PumpPower {
             Working.of(
                 "Power at the shaft",
                 "P",
-                "Q*dp/(58766*eta)",
+                "Q*dp/(58775.51*eta)",
                 Unit.HORSEPOWER,
                 SOURCE,
                 Term.of("Q", "rate while it runs", rate, Unit.BARREL_PER_DAY),

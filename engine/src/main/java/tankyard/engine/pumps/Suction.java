@@ -57,7 +57,7 @@ public record Suction(double airPascals, double vapourPascals, Gravity liquid) {
             Working.of(
                 "Suction head available",
                 "h",
-                "max(0,(pa-pv)/(0.4331*SG)+z-hf-ha)",
+                "max(0,(pa-pv)/(0.433101*SG)+z-hf-ha)",
                 Unit.FOOT,
                 SOURCE,
                 Term.of("pa", "air pressure, absolute", Unit.PSI.fromSi(airPascals), Unit.PSI),

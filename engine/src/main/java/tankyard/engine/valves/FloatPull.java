@@ -77,7 +77,7 @@ public final class FloatPull {
             Working.of(
                 title,
                 "F",
-                "0.0360917*(" + upSymbol + "-" + downSymbol + ")*pi/6*b^3*n*(1-m)",
+                "0.03609174*(" + upSymbol + "-" + downSymbol + ")*pi/6*b^3*n*(1-m)",
                 Unit.POUND_FORCE,
                 BUOYANCY,
                 Term.number(upSymbol, "gravity, " + words(upSymbol), up),
@@ -88,7 +88,7 @@ public final class FloatPull {
   }
 
   /** 999.016 kg/m3 in lb per cubic inch. */
-  private static final double POUNDS_PER_CUBIC_INCH = 0.0360917;
+  private static final double POUNDS_PER_CUBIC_INCH = 0.03609174;
 
   private static String words(String symbol) {
     return switch (symbol) {

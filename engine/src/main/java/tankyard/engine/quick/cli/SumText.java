@@ -24,7 +24,7 @@ final class SumText {
     StringBuilder list =
         new StringBuilder("Quick sums (\"sum ID --help\" says what each takes):\n");
     for (QuickSum sum : AllSums.list()) {
-      list.append("  %-17s %s%n".formatted(sum.id(), sum.title()));
+      list.append("  %-17s %s\n".formatted(sum.id(), sum.title()));
     }
     return list.toString();
   }
@@ -32,9 +32,10 @@ final class SumText {
   static String of(Solved solved) {
     SumText text = new SumText();
     text.page.append(solved.sum().title()).append("\n\n");
-    solved.values().all().forEach(text::input);
+    int width = widest(solved);
+    solved.values().all().forEach(v -> text.input(v, width));
     text.page.append('\n');
-    solved.result().answers().forEach(text::answer);
+    solved.result().answers().forEach(a -> text.answer(a, width));
     text.page.append("\nHow it was worked out\n");
     solved.result().answers().forEach(a -> text.working(a.value().working()));
     for (Caution caution : solved.result().cautions()) {
@@ -43,13 +44,30 @@ final class SumText {
     return text.page.append('\n').append(CLOSING).toString();
   }
 
-  private void input(QuickValue value) {
-    String why = value.assumed() ? "   assumed: " + value.input().why() : "";
-    page.append("  %-40s %s%s%n".formatted(value.input().title(), value.text(), why));
+  private static int widest(Solved solved) {
+    int width =
+        solved.result().answers().stream().mapToInt(a -> a.title().length()).max().orElse(0);
+    for (QuickValue value : solved.values().all()) {
+      width = Math.max(width, value.input().title().length());
+    }
+    return width;
   }
 
-  private void answer(QuickAnswer answer) {
-    page.append("%-42s %s%n".formatted(answer.title(), answer.print()));
+  private void input(QuickValue value, int width) {
+    String why = value.assumed() ? "   assumed: " + value.input().why() : "";
+    page.append("  ")
+        .append(padded(value.input().title(), width))
+        .append(value.text())
+        .append(why)
+        .append('\n');
+  }
+
+  private static String padded(String words, int width) {
+    return words + " ".repeat(width + 2 - words.length());
+  }
+
+  private void answer(QuickAnswer answer, int width) {
+    page.append("  ").append(padded(answer.title(), width)).append(answer.print()).append('\n');
   }
 
   /** Each working once, those it builds on first. */

@@ -32,7 +32,7 @@ final class LiquidInputs {
 
   static QuickInput temperature() {
     return amount("temperature", "temperature of the liquid", Unit.FAHRENHEIT, "60 °F")
-        .usual("60 °F", "ground in spring");
+        .usual("60 °F", "where gravities are measured");
   }
 
   static QuickInput viscosity() {

@@ -28,7 +28,7 @@ final class PumpPowerSum implements QuickSum {
 
   @Override
   public String about() {
-    return "Rate times pressure over efficiency: bbl/d psi/58,766. With a day's water: how long it"
+    return "Rate times pressure over efficiency: bbl/d psi/58,775.5. With a day's water: how long it"
         + " runs.";
   }
 
