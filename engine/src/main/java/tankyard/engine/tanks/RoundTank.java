@@ -1,5 +1,6 @@
 package tankyard.engine.tanks;
 
+import java.util.List;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
@@ -59,6 +60,13 @@ public record RoundTank(Length diameter) {
                 Term.of("D", "diameter", diameter, Unit.FOOT),
                 Term.of("h2", "upper height", high, Unit.FOOT),
                 Term.of("h1", "lower height", low, Unit.FOOT)));
+  }
+
+  /** The same, with the working of the volume before it. */
+  public static Computed<Time> lasts(Computed<Volume> room, LiquidRate rate) {
+    Computed<Time> time = lasts(room.value(), rate);
+    return Computed.of(time.value(), () -> time.working().from(List.of(room.working())))
+        .with(room.cautions());
   }
 
   /** How long a room lasts at a rate. */

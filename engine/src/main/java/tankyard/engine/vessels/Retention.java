@@ -39,6 +39,13 @@ public final class Retention {
                 Term.of("Q", "rate", rate, Unit.BARREL_PER_DAY)));
   }
 
+  /** The same, with the working of the volume before it. */
+  public static Computed<Time> of(Computed<Volume> layer, LiquidRate rate) {
+    Computed<Time> time = of(layer.value(), rate);
+    return Computed.of(time.value(), () -> time.working().from(List.of(layer.working())))
+        .with(layer.cautions());
+  }
+
   /**
    * What to aim for in a three-phase separator: API Spec 12J (1989) appendix C, from memory.
    *

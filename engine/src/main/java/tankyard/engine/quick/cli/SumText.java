@@ -39,7 +39,7 @@ final class SumText {
     text.page.append("\nHow it was worked out\n");
     solved.result().answers().forEach(a -> text.working(a.value().working()));
     for (Caution caution : solved.result().cautions()) {
-      text.page.append("\nCaution: ").append(caution.words()).append('\n');
+      text.page.append("\nNote: ").append(caution.words()).append('\n');
     }
     return text.page.append('\n').append(CLOSING).toString();
   }

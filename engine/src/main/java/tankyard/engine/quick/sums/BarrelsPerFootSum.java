@@ -65,8 +65,7 @@ final class BarrelsPerFootSum implements QuickSum {
     more.add(new QuickAnswer("volume", "Between the two heights", room, Unit.BARREL));
     if (in.has("rate")) {
       more.add(
-          new QuickAnswer(
-              "lasts", "Lasts", RoundTank.lasts(room.value(), in.rate("rate")), Unit.HOUR));
+          new QuickAnswer("lasts", "Lasts", RoundTank.lasts(room, in.rate("rate")), Unit.HOUR));
     }
     return foot.and(more);
   }

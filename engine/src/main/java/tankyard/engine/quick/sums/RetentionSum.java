@@ -68,12 +68,9 @@ final class RetentionSum implements QuickSum {
     }
     return QuickResult.of(
             new QuickAnswer(
-                "oil", "Oil stays", Retention.of(oil.value(), in.rate("oil-rate")), Unit.MINUTE),
+                "oil", "Oil stays", Retention.of(oil, in.rate("oil-rate")), Unit.MINUTE),
             new QuickAnswer(
-                "water",
-                "Water stays",
-                Retention.of(water.value(), in.rate("water-rate")),
-                Unit.MINUTE),
+                "water", "Water stays", Retention.of(water, in.rate("water-rate")), Unit.MINUTE),
             new QuickAnswer("oil-volume", "Oil layer", oil, Unit.BARREL),
             new QuickAnswer("water-volume", "Water layer", water, Unit.BARREL))
         .saying(guide(in));

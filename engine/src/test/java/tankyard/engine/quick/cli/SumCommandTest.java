@@ -88,7 +88,7 @@ class SumCommandTest {
     assertThat(
             run("pipe-loss", "--rate", "50", "--length", "500", "--bore", "2", "--rise", "-12 ft"))
         .isZero();
-    assertThat(out.toString()).contains("Caution: The fall gives more than friction takes");
+    assertThat(out.toString()).contains("Note: The fall gives more than friction takes");
   }
 
   @Test
