@@ -4,6 +4,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.AmountText;
 import tankyard.engine.units.Dimension;
@@ -17,6 +22,13 @@ import tankyard.engine.units.Unit;
 final class AmountJson {
   static final String VALUE = "value";
   static final String UNIT = "unit";
+
+  /** What we write ourselves is found at once; other names take a search. */
+  private static final Map<Dimension, Map<String, Unit>> SYMBOLS =
+      Arrays.stream(Unit.values())
+          .collect(
+              Collectors.groupingBy(
+                  Unit::dimension, Collectors.toMap(Unit::symbol, Function.identity())));
 
   private AmountJson() {}
 
@@ -73,7 +85,9 @@ final class AmountJson {
   }
 
   private static Unit unit(String symbol, Dimension dimension) {
-    return Unit.find(symbol, dimension)
+    Unit known = SYMBOLS.get(dimension).get(symbol);
+    return Optional.ofNullable(known)
+        .or(() -> Unit.find(symbol, dimension))
         .orElseThrow(
             () ->
                 new IllegalArgumentException(

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Unknowns;
@@ -73,34 +75,54 @@ final class UnknownFields {
     }
   }
 
-  /** Puts every field back whose owner is still there. */
+  /**
+   * Puts every field back whose owner is still there. All owners are looked up first: an item's key
+   * would change under our hands.
+   */
   static void putBack(ObjectNode tree, Unknowns unknowns) {
-    new TreeMap<>(unknowns.fields()).forEach((place, json) -> putBack(tree, place, json));
+    List<Owner> owners = new ArrayList<>();
+    Map<String, String> sorted = new TreeMap<>(unknowns.fields());
+    sorted.keySet().forEach(place -> owners.add(owner(tree, place)));
+    Iterator<String> json = sorted.values().iterator();
+    owners.forEach(owner -> owner.put(json.next()));
   }
 
-  private static void putBack(ObjectNode tree, String place, String json) {
+  /**
+   * Where a field goes.
+   *
+   * @param above what holds the owner, under the name {@code step}
+   */
+  private record Owner(JsonNode above, String step, JsonNode node, String name) {
+    void put(String json) {
+      JsonNode owner = node;
+      if (owner.isNumber() && above instanceof ObjectNode holder) {
+        // A plain ratio is written as a bare number; as an object it can carry more.
+        JsonNode there = holder.get(step);
+        owner = there.isObject() ? there : holder.putObject(step).set(AmountJson.VALUE, node);
+      }
+      if (owner instanceof ObjectNode object && !object.has(name)) {
+        object.set(name, parse(json));
+      }
+    }
+  }
+
+  private static Owner owner(ObjectNode tree, String place) {
     String[] steps = place.substring(1).split("/", -1);
-    JsonNode owner = tree;
+    JsonNode above = tree;
+    JsonNode node = tree;
+    String step = "";
     for (int i = 0; i + 1 < steps.length; i++) {
-      owner = step(owner, plain(steps[i]));
+      above = node;
+      step = plain(steps[i]);
+      node = step(above, step);
     }
-    String name = plain(steps[steps.length - 1]);
-    if (owner instanceof ObjectNode object && !object.has(name)) {
-      object.set(name, parse(json));
-    }
+    return new Owner(above, step, node, plain(steps[steps.length - 1]));
   }
 
   private static JsonNode step(JsonNode owner, String name) {
-    if (owner instanceof ArrayNode) {
-      Optional<Integer> index = ItemKeys.of(owner).indexOf(name);
-      return owner.path(index.orElse(-1));
-    }
-    JsonNode value = owner.path(name);
-    if (value.isNumber() && owner instanceof ObjectNode object) {
-      // A plain ratio is written as a bare number; as an object it can carry more.
-      return object.putObject(name).set(AmountJson.VALUE, value);
-    }
-    return value;
+    return owner instanceof ArrayNode
+        ? owner.path(ItemKeys.of(owner).indexOf(name).orElse(-1))
+        : owner.path(name);
   }
 
   private static String plain(String step) {

@@ -63,7 +63,7 @@ class LeaseSchemaTest {
                 if (needed) {
                   assertThat(required).as(type.getSimpleName()).contains(field.name());
                 }
-                if (field.optional()) {
+                if (field.optional() || field.list()) {
                   assertThat(required).as(type.getSimpleName()).doesNotContain(field.name());
                 }
               }
