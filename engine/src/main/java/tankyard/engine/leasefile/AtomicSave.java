@@ -3,12 +3,17 @@ package tankyard.engine.leasefile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
 
@@ -18,6 +23,9 @@ import java.util.concurrent.ThreadLocalRandom;
  * beside it.
  */
 final class AtomicSave {
+  private static final String SUFFIX = ".saving";
+  private static final Duration SURELY_ABANDONED = Duration.ofHours(1);
+
   private final Path target;
 
   private AtomicSave(Path target) {
@@ -25,15 +33,18 @@ final class AtomicSave {
   }
 
   static SavedFile save(byte[] bytes, Path file) throws IOException {
-    // Through a link, so that the link stays one.
-    Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
-    AtomicSave save = new AtomicSave(target);
-    Optional<Path> kept = Files.exists(target) ? save.keepAside() : Optional.empty();
+    AtomicSave save = at(file);
+    Optional<Path> kept = Files.exists(save.target) ? save.keepAside() : Optional.empty();
     save.replace(bytes);
     return new SavedFile(file, kept);
   }
 
-  private void replace(byte[] bytes) throws IOException {
+  static AtomicSave at(Path file) throws IOException {
+    // Through a link, so that the link stays one.
+    return new AtomicSave(Files.exists(file) ? file.toRealPath() : file.toAbsolutePath());
+  }
+
+  void replace(byte[] bytes) throws IOException {
     Path fresh = target.resolveSibling(hidden());
     try {
       write(bytes, fresh);
@@ -43,11 +54,33 @@ final class AtomicSave {
     } finally {
       Files.deleteIfExists(fresh);
     }
+    sweep();
   }
 
   private String hidden() {
     String random = Long.toString(ThreadLocalRandom.current().nextLong(Long.MAX_VALUE), 36);
-    return "." + target.getFileName() + "." + random + ".saving";
+    return prefix() + random + SUFFIX;
+  }
+
+  private String prefix() {
+    return "." + target.getFileName() + ".";
+  }
+
+  /** Clears away what saves that were killed left half written. */
+  private void sweep() throws IOException {
+    Instant old = Instant.now().minus(SURELY_ABANDONED);
+    DirectoryStream.Filter<Path> abandoned =
+        f ->
+            f.getFileName().toString().startsWith(prefix())
+                && f.getFileName().toString().endsWith(SUFFIX)
+                && Files.getLastModifiedTime(f).toInstant().isBefore(old);
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(target.getParent(), abandoned)) {
+      for (Path file : files) {
+        Files.deleteIfExists(file);
+      }
+    } catch (DirectoryIteratorException | NoSuchFileException e) {
+      return; // Another save is clearing up at the same time.
+    }
   }
 
   private static void write(byte[] bytes, Path file) throws IOException {

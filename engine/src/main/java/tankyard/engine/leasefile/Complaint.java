@@ -13,8 +13,25 @@ record Complaint(String place, String found, String accepted) {
 
   /** What stands at a place, cut short enough to print. */
   static String shown(JsonNode node) {
-    String text = LeasePrinter.compact(node);
+    String text = isAmount(node) ? asTyped(node) : LeasePrinter.compact(node);
     return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 3) + "...";
+  }
+
+  private static boolean isAmount(JsonNode node) {
+    return node.size() == 2
+        && node.path(AmountJson.VALUE).isNumber()
+        && node.path(AmountJson.UNIT).isTextual();
+  }
+
+  private static String asTyped(JsonNode amount) {
+    return LeasePrinter.compact(amount.get(AmountJson.VALUE))
+        + " "
+        + amount.get(AmountJson.UNIT).textValue();
+  }
+
+  /** The noun with its article. */
+  static String one(String noun) {
+    return ("aeiou".indexOf(noun.charAt(0)) < 0 ? "a " : "an ") + noun;
   }
 
   /** The pointer to a field of the object at {@code owner}. */

@@ -46,7 +46,7 @@ final class FlowDirection {
     found.add(
         new Complaint(
             place + "/to",
-            "a " + line.kind() + " from the " + named(from) + " back to the " + named(to),
+            named(line) + " from the " + named(from) + " back to the " + named(to),
             "a line the way the fluid goes: wells, separators, tanks, pumps, injection wells"));
   }
 
@@ -62,6 +62,10 @@ final class FlowDirection {
       return 2;
     }
     return thing instanceof InjectionPump ? 3 : 4;
+  }
+
+  private static String named(Line line) {
+    return line.kind() + " \"" + line.id() + "\"";
   }
 
   private static String named(Thing thing) {
@@ -82,7 +86,7 @@ final class FlowDirection {
           found.add(
               new Complaint(
                   "/lines/" + i,
-                  "a " + line.kind() + " in a ring through " + new TreeSet<>(things),
+                  named(line) + " in a ring through " + String.join(", ", new TreeSet<>(things)),
                   "a line that does not lead back to where its fluid came from"));
         }
       }

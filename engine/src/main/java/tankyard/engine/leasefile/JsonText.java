@@ -23,7 +23,7 @@ final class JsonText {
   /** Far deeper than any lease; a deeper file is not one, and might overrun the stack. */
   static final int DEEPEST = 50;
 
-  private static final int LONGEST_NUMBER = 200;
+  static final int LONGEST_NUMBER = 200;
 
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
@@ -53,8 +53,6 @@ final class JsonText {
       String found = tree == null ? "nothing but blanks" : Complaint.shown(tree);
       throw new LeaseFileException(
           new Problem(file, "", Optional.of(new TextPosition(1, 1)), found, "an object: { ... }"));
-    } catch (JsonProcessingException e) {
-      throw new LeaseFileException(List.of(SyntaxWords.problem(file, e)), e);
     } catch (LeaseFileException e) {
       throw e;
     } catch (IOException e) {
@@ -63,6 +61,14 @@ final class JsonText {
   }
 
   private JsonNode readTree(JsonParser parser) throws IOException {
+    try {
+      return readWhole(parser);
+    } catch (JsonProcessingException e) {
+      throw new LeaseFileException(List.of(SyntaxWords.problem(file, e, parser)), e);
+    }
+  }
+
+  private JsonNode readWhole(JsonParser parser) throws IOException {
     if (parser.nextToken() == null) {
       return null;
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -16,7 +17,8 @@ public final class LeaseFiles {
   /** How a lease file's name ends. */
   public static final String EXTENSION = ".lease.json";
 
-  private static final String ACCEPTED = "a lease file that can be read";
+  private static final String READABLE = "a lease file that can be read";
+  private static final String WRITABLE = "a file name in a folder that can be written to";
 
   private LeaseFiles() {}
 
@@ -27,16 +29,16 @@ public final class LeaseFiles {
    */
   public static Lease read(Path file) throws LeaseFileException {
     if (Files.isDirectory(file)) {
-      throw unreadable(file.toString(), "a folder", null);
+      throw problem(file.toString(), "a folder", READABLE, null);
     }
     try (InputStream in = Files.newInputStream(file)) {
       return read(file.toString(), in);
     } catch (LeaseFileException e) {
       throw e;
     } catch (NoSuchFileException e) {
-      throw unreadable(file.toString(), "no such file", e);
+      throw problem(file.toString(), "no such file", READABLE, e);
     } catch (IOException e) {
-      throw unreadable(file.toString(), "a file that does not open (" + e + ")", e);
+      throw problem(file.toString(), "a file that does not open (" + e + ")", READABLE, e);
     }
   }
 
@@ -50,7 +52,7 @@ public final class LeaseFiles {
     try {
       bytes = in.readNBytes(Utf8.MOST_BYTES + 1);
     } catch (IOException e) {
-      throw unreadable(name, "a file that breaks off (" + e.getMessage() + ")", e);
+      throw problem(name, "a file that breaks off (" + e.getMessage() + ")", READABLE, e);
     }
     return LeaseReader.read(name, bytes);
   }
@@ -87,14 +89,26 @@ public final class LeaseFiles {
    * Saves a lease. At every moment the file is the old one or the new one, whole. A file that
    * stands there and can't be read as a lease is kept beside it.
    *
-   * @throws LeaseFileException if the lease could not be read again; nothing is written then
+   * @throws LeaseFileException if the lease could not be read again, or the file can't be written;
+   *     what stood there is unchanged then
    */
-  public static SavedFile save(Lease lease, Path file) throws IOException {
+  public static SavedFile save(Lease lease, Path file) throws LeaseFileException {
     List<Problem> problems = problems(file.toString(), lease);
     if (!problems.isEmpty()) {
       throw new LeaseFileException(problems, null);
     }
-    return AtomicSave.save(write(lease), file);
+    if (Files.isDirectory(file)) {
+      throw problem(file.toString(), "a folder", WRITABLE, null);
+    }
+    try {
+      return AtomicSave.save(write(lease), file);
+    } catch (NoSuchFileException e) {
+      throw problem(file.toString(), "no such folder", WRITABLE, e);
+    } catch (AccessDeniedException e) {
+      throw problem(file.toString(), "no permission to write there", WRITABLE, e);
+    } catch (IOException e) {
+      throw problem(file.toString(), "a place that takes no file (" + e + ")", WRITABLE, e);
+    }
   }
 
   /** The lines of a file that is not written yet are no place to send anybody to. */
@@ -102,8 +116,9 @@ public final class LeaseFiles {
     return new Problem(p.file(), p.place(), Optional.empty(), p.found(), p.accepted());
   }
 
-  private static LeaseFileException unreadable(String file, String found, Throwable cause) {
+  private static LeaseFileException problem(
+      String file, String found, String accepted, Throwable cause) {
     return new LeaseFileException(
-        List.of(new Problem(file, "", Optional.empty(), found, ACCEPTED)), cause);
+        List.of(new Problem(file, "", Optional.empty(), found, accepted)), cause);
   }
 }

@@ -44,7 +44,9 @@ final class SchemaWords {
     JsonNode types = message.getSchemaNode();
     JsonNode owner = owner(message);
     if (owner.has("title") && owner.has("examples")) {
-      return "a " + owner.get("title").textValue() + " such as " + examples(owner.get("examples"));
+      return Complaint.one(owner.get("title").textValue())
+          + " such as "
+          + examples(owner.get("examples"));
     }
     List<String> words = new ArrayList<>();
     if (types.isTextual()) {

@@ -3,6 +3,7 @@ package tankyard.engine.leasefile;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import tankyard.engine.lease.Lease;
@@ -47,8 +48,13 @@ final class SenseRules {
     complaints.add(
         new Complaint(
             broken.place(),
-            broken.words().replaceAll("\\.$", ""),
+            midSentence(broken.words()),
             id ? "an id that nothing else has" : "the id of another thing on the lease"));
+  }
+
+  private static String midSentence(String sentence) {
+    return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
+        + sentence.substring(1).replaceAll("\\.$", "");
   }
 
   private void onlyOnce(String list, List<String> ids) {

@@ -69,14 +69,15 @@ final class ValueCheck {
 
   private static String unreadable(JsonNode node, IllegalArgumentException e) {
     String why = e.getMessage().replaceAll("\\. .*|\\.$", "");
-    return Complaint.shown(node) + " (" + why + ")";
+    String shown = Complaint.shown(node);
+    return why.startsWith(shown) ? why : shown + " (" + why + ")";
   }
 
   private static String accepted(Dimension dimension) {
     String units = String.join(", ", Unit.symbols(dimension));
     return dimension == Dimension.FRACTION
         ? "a plain number or one in %"
-        : "a " + dimension.words() + " in one of " + units;
+        : Complaint.one(dimension.words()) + " in one of " + units;
   }
 
   private void date(String text, String place) {

@@ -1,0 +1,78 @@
+package tankyard.engine.leasefile;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
+import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Status;
+import tankyard.engine.lease.Tee;
+
+class FlowDirectionTest {
+
+  @Test
+  void aLoopOfFlowLinesIsNoFault() {
+    Lease lease =
+        withTees("A", "B", "C")
+            .with(line("1", Service.FLOW_LINE, "A", "B"))
+            .with(line("2", Service.FLOW_LINE, "B", "C"))
+            .with(line("3", Service.FLOW_LINE, "C", "A"));
+
+    assertThat(FlowDirection.complaints(lease)).isEmpty();
+  }
+
+  @Test
+  void aRingWithAnythingElseInItIsReportedAtThatLine() {
+    Lease lease =
+        withTees("A", "B")
+            .with(line("1", Service.FLOW_LINE, "A", "B"))
+            .with(line("2", Service.WATER_LEG, "B", "A"));
+
+    assertThat(FlowDirection.complaints(lease))
+        .singleElement()
+        .satisfies(
+            c -> {
+              assertThat(c.place()).isEqualTo("/lines/2");
+              assertThat(c.found()).isEqualTo("water leg \"2\" in a ring through A, B");
+            });
+  }
+
+  @Test
+  void aLineFromTheSeparatorToAWellRunsBackwards() {
+    Lease lease = SampleLease.small().with(line("back", Service.FLOW_LINE, "S", "W1"));
+
+    assertThat(FlowDirection.complaints(lease))
+        .singleElement()
+        .extracting(Complaint::place)
+        .isEqualTo("/lines/1/to");
+  }
+
+  private static Lease withTees(String... ids) {
+    Lease lease = SampleLease.small();
+    for (String id : ids) {
+      lease = lease.with(new Tee(id, id, MapPoint.ofFeet(0, 0), Optional.empty(), Status.NEW));
+    }
+    return lease;
+  }
+
+  private static Line line(String id, Service service, String from, String to) {
+    return new Line(
+        id,
+        id,
+        service,
+        from,
+        to,
+        List.of(),
+        "poly-2",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        Status.NEW);
+  }
+}
