@@ -13,7 +13,10 @@ import org.jgrapht.graph.Multigraph;
 public final class Network {
   private final Map<String, Joint> joints = new LinkedHashMap<>();
   private final List<Run> runs;
-  private final Graph<String, Run> graph = new Multigraph<>(Run.class);
+  private final Map<String, Run> runById = new LinkedHashMap<>();
+
+  /** Runs stand in it by id: a run's law can be large, and the graph hashes its edges. */
+  private final Graph<String, String> graph = new Multigraph<>(null, null, false);
 
   public Network(List<Joint> joints, List<Run> runs) {
     for (Joint joint : joints) {
@@ -22,10 +25,13 @@ public final class Network {
       }
       graph.addVertex(joint.id());
     }
-    this.runs = List.copyOf(runs);
     for (Run run : runs) {
-      graph.addEdge(run.from(), run.to(), run);
+      if (runById.put(run.id(), run) != null) {
+        throw new IllegalArgumentException("Two runs are called " + run.id());
+      }
+      graph.addEdge(run.from(), run.to(), run.id());
     }
+    this.runs = List.copyOf(runs);
   }
 
   public Joint joint(String id) {
@@ -40,8 +46,9 @@ public final class Network {
     return runs;
   }
 
-  Graph<String, Run> graph() {
-    return graph;
+  /** The runs that meet at a joint. */
+  List<Run> at(String joint) {
+    return graph.edgesOf(joint).stream().map(runById::get).toList();
   }
 
   /** Joints with no way to one whose pressure is held: nothing can be said about them. */

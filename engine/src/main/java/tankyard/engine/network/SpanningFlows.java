@@ -56,7 +56,7 @@ final class SpanningFlows {
     while (!next.isEmpty()) {
       String here = next.remove();
       outwards.add(here);
-      for (Run run : network.graph().edgesOf(here)) {
+      for (Run run : network.at(here)) {
         String other = run.otherEnd(here);
         if (seen.add(other)) {
           towardsHeld.put(other, run);

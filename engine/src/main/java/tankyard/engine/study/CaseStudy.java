@@ -23,6 +23,7 @@ public final class CaseStudy {
   private final Map<String, WellFlow> wells = new LinkedHashMap<>();
   private final Map<String, String> separatorOf = new LinkedHashMap<>();
   private final Gathering gathering;
+  private final Composition mix;
   private final LiquidState oil;
   private final LiquidState brine;
 
@@ -41,7 +42,8 @@ public final class CaseStudy {
     this.gathering = new Gathering(survey.gathering(), wells, survey.fluids(), ground);
     this.oil = survey.fluids().oil(ground);
     this.brine = survey.fluids().brine(ground);
-    GatheringState nominal = gatheringAt(Map.of());
+    GatheringState nominal = gathering.at(inlets(Map.of()));
+    this.mix = nominal.mix();
     for (String well : nominal.wellIds()) {
       nominal.separatorOf(well).ifPresent(s -> separatorOf.put(well, s));
     }
@@ -81,6 +83,10 @@ public final class CaseStudy {
    * nothing.
    */
   public GatheringState gatheringAt(Map<String, Double> gaugePa) {
+    return gathering.at(inlets(gaugePa), mix);
+  }
+
+  private Map<String, Double> inlets(Map<String, Double> gaugePa) {
     Map<String, Double> inlet = new LinkedHashMap<>();
     for (Separator separator : survey.separators()) {
       VesselHead head = vessel(separator);
@@ -88,7 +94,7 @@ public final class CaseStudy {
       inlet.put(
           separator.id(), gaugePa.getOrDefault(separator.id(), 0.0) + head.fromGaugeTo(inletM));
     }
-    return gathering.at(inlet);
+    return inlet;
   }
 
   /** What a well's way to a separator adds; empty where it leads elsewhere or nowhere. */

@@ -22,7 +22,7 @@ final class Composition {
 
   static Composition of(
       GatheringPlan plan, Map<String, WellFlow> wells, Solved solved, Composition before) {
-    Graph<String, String> downhill = new DirectedMultigraph<>(String.class);
+    Graph<String, String> downhill = new DirectedMultigraph<>(null, null, false);
     plan.joints().forEach(downhill::addVertex);
     for (LaidLine line : plan.lines().values()) {
       boolean forward = solved.flow().get(line.id()) >= 0;

@@ -40,7 +40,12 @@ final class Gathering {
    * @param inletPa gauge pressure at each separator's inlet nozzle
    */
   GatheringState at(Map<String, Double> inletPa) {
-    Composition mix = Composition.even(plan, averageCut());
+    return at(inletPa, Composition.even(plan, averageCut()));
+  }
+
+  /** The same, starting from a mixture that is near: that of another pressure. */
+  GatheringState at(Map<String, Double> inletPa, Composition near) {
+    Composition mix = near;
     Solved solved = solve(mix, inletPa);
     for (int i = 0; i < MOST_MIXINGS; i++) {
       Composition next = Composition.of(plan, wells, solved, mix);
@@ -51,7 +56,7 @@ final class Gathering {
       }
       solved = solve(mix, inletPa);
     }
-    return new GatheringState(plan, wells, runs(solved, mix), solved);
+    return new GatheringState(plan, wells, runs(solved, mix), solved, mix);
   }
 
   private double averageCut() {

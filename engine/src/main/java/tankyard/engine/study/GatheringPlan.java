@@ -51,7 +51,7 @@ final class GatheringPlan {
   }
 
   private Graph<String, String> graph(Map<String, LaidLine> laid) {
-    Graph<String, String> graph = new Multigraph<>(String.class);
+    Graph<String, String> graph = new Multigraph<>(null, null, false);
     lease
         .things()
         .filter(t -> t.status().stays())

@@ -13,13 +13,23 @@ public final class GatheringState {
   private final Map<String, WellFlow> wells;
   private final Map<String, LineRun> runs;
   private final Solved solved;
+  private final Composition mix;
 
   GatheringState(
-      GatheringPlan plan, Map<String, WellFlow> wells, Map<String, LineRun> runs, Solved solved) {
+      GatheringPlan plan,
+      Map<String, WellFlow> wells,
+      Map<String, LineRun> runs,
+      Solved solved,
+      Composition mix) {
     this.plan = plan;
     this.wells = wells;
     this.runs = runs;
     this.solved = solved;
+    this.mix = mix;
+  }
+
+  Composition mix() {
+    return mix;
   }
 
   public Collection<LineRun> runs() {
@@ -64,7 +74,7 @@ public final class GatheringState {
   private Optional<LineRun> outOf(String joint, List<LineRun> taken) {
     LineRun best = null;
     for (LineRun run : runs.values()) {
-      boolean leaves = upstream(run).equals(joint) && !taken.contains(run);
+      boolean leaves = upstream(run).equals(joint) && taken.stream().noneMatch(t -> t == run);
       if (leaves && (best == null || flow(run) > flow(best))) {
         best = run;
       }

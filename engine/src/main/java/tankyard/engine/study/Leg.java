@@ -30,7 +30,7 @@ record Leg(Separator separator, List<LaidLine> lines, Tank tank) {
       boolean goesOn =
           line.line().service() == service
               && line.line().from().equals(here)
-              && !sofar.contains(line);
+              && sofar.stream().noneMatch(l -> l == line);
       if (!goesOn) {
         continue;
       }
