@@ -118,11 +118,12 @@ record LinePricer(PriceList prices, Catalog catalog, String currency, LocalDate 
         quantity,
         line.status(),
         line.nature(),
+        "",
         line.shares());
   }
 
   /** A quote as a line of its own, with whatever it covers in it. */
-  BillLine whole(Quote quote, double quantity, List<TakeoffLine> covered) {
+  BillLine whole(Quote quote, double quantity, List<TakeoffLine> covered, String note) {
     List<TakeoffKind> kinds = covered.stream().map(TakeoffLine::kind).distinct().toList();
     Status status =
         !covered.isEmpty() && covered.stream().allMatch(l -> l.status() == Status.REMOVE)
@@ -140,6 +141,7 @@ record LinePricer(PriceList prices, Catalog catalog, String currency, LocalDate 
         quantity,
         status,
         nature(quote, covered),
+        note,
         shares);
   }
 
@@ -167,6 +169,7 @@ record LinePricer(PriceList prices, Catalog catalog, String currency, LocalDate 
       double quantity,
       Status status,
       Nature nature,
+      String note,
       List<Share> shares) {
     return new BillLine(
         BillLine.State.PRICED,
@@ -185,7 +188,7 @@ record LinePricer(PriceList prices, Catalog catalog, String currency, LocalDate 
         status,
         nature,
         Optional.of(quote.id()),
-        "",
+        note,
         shares);
   }
 

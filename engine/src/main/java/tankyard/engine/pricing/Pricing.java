@@ -12,6 +12,7 @@ import tankyard.engine.catalog.Price;
 import tankyard.engine.catalog.PriceList;
 import tankyard.engine.lease.Prices;
 import tankyard.engine.lease.Quote;
+import tankyard.engine.takeoff.TakeoffKind;
 import tankyard.engine.takeoff.TakeoffLine;
 
 /** The way to a bill. */
@@ -80,6 +81,10 @@ public final class Pricing {
   }
 
   private String whyNothing(Quote quote) {
+    String unknown = unknownWords(quote);
+    if (!unknown.isEmpty()) {
+      return unknown;
+    }
     if (coversNothingDrawn(quote)) {
       return quote.covers().isEmpty()
           ? "it covers nothing and has no quantity"
@@ -94,7 +99,7 @@ public final class Pricing {
 
   private void whole(Quote quote, List<TakeoffLine> covered) {
     double quantity = Money.quantity(quote.quantity().orElse(1.0));
-    BillLine line = pricer.whole(quote, quantity, covered);
+    BillLine line = pricer.whole(quote, quantity, covered, unknownWords(quote));
     if (covered.isEmpty()) {
       atTheEnd.add(line);
       return;
@@ -104,6 +109,19 @@ public final class Pricing {
     first.add(pricer.included(covered.get(0), quote));
     byLine.put(covered.get(0), first);
     covered.stream().skip(1).forEach(l -> byLine.put(l, List.of(pricer.included(l, quote))));
+  }
+
+  /** What a quote covers by a word that means nothing here; said beside its price. */
+  private String unknownWords(Quote quote) {
+    List<String> unknown =
+        quote.covers().stream()
+            .filter(w -> TakeoffKind.find(w).isEmpty() && pricer.catalog().item(w).isEmpty())
+            .toList();
+    return unknown.isEmpty()
+        ? ""
+        : "\""
+            + String.join("\", \"", unknown)
+            + "\" is neither a kind of takeoff line nor in the catalogue";
   }
 
   private void perUnit(Quote quote, List<TakeoffLine> covered) {

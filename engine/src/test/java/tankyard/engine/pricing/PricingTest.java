@@ -141,6 +141,15 @@ class PricingTest {
   }
 
   @Test
+  void aWordNobodyKnowsIsSaidBesideThePrice() {
+    Bill bill = bill(quote("pipe", Quote.Basis.LOT, "2000", null, null, "flowline-pipe"));
+    assertThat(priced(bill, "pipe").note())
+        .isEqualTo("\"flowline-pipe\" is neither a kind of takeoff line nor in the catalogue");
+    Bill each = bill(quote("pipe", Quote.Basis.FOOT, "2", null, null, "flowline-pipe"));
+    assertThat(each.notUsed().get(0).why()).contains("\"flowline-pipe\" is neither");
+  }
+
+  @Test
   void aQuoteByTheFootForWhatIsCountedByThePieceIsNotUsed() {
     Bill bill = bill(quote("odd", Quote.Basis.FOOT, "3", null, null, "separator"));
     assertThat(bill.notUsed()).extracting(Bill.NotUsed::quoteId).containsExactly("odd");
