@@ -1,6 +1,7 @@
 package tankyard.engine.takeoff;
 
 import tankyard.engine.catalog.ValveType;
+import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Line;
@@ -14,7 +15,7 @@ final class CheckValveRule implements TakeoffRule {
   @Override
   public String words() {
     return "A check valve where a flow line enters the separator, on both ends of an injection"
-        + " line, and where a water leg enters a tank at the bottom";
+        + " line, and where a water leg enters a tank at the bottom; less those counted on the line";
   }
 
   @Override
@@ -23,6 +24,7 @@ final class CheckValveRule implements TakeoffRule {
       drawing
           .ends(line)
           .filter(thing -> runsBack(line, thing))
+          .skip(countedByHand(drawing, line))
           .forEach(
               thing ->
                   tally.add(
@@ -33,6 +35,19 @@ final class CheckValveRule implements TakeoffRule {
                       thing.id(),
                       line.id()));
     }
+  }
+
+  private static long countedByHand(Drawing drawing, Line line) {
+    return line.fittings().stream()
+        .filter(
+            f ->
+                drawing
+                    .catalog()
+                    .item(f.fitting(), ValveType.class)
+                    .filter(v -> v.duty() == ValveType.Duty.CHECK)
+                    .isPresent())
+        .mapToLong(FittingCount::count)
+        .sum();
   }
 
   private static boolean runsBack(Line line, Thing thing) {

@@ -8,7 +8,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Site;
@@ -61,6 +63,35 @@ class TakeoffTest {
     assertThat(by("check-2", "W2")).isEqualTo(1);
     assertThat(by("check-2", "S1")).isEqualTo(1);
     assertThat(line(TakeoffKind.VALVES, "check-2").drawn()).isEqualTo(3);
+  }
+
+  @Test
+  void aCheckValveCountedOnTheLineIsNotBoughtTwice() {
+    Line line = lease.line("FL3").orElseThrow();
+    Line counted = with(line, new FittingCount("check-2", 1));
+    double checks =
+        takeoff(lease.with(counted)).stream()
+            .filter(l -> l.item().equals(Optional.of("check-2")))
+            .mapToDouble(TakeoffLine::drawn)
+            .sum();
+    assertThat(checks).isEqualTo(3);
+  }
+
+  private static Line with(Line line, FittingCount fitting) {
+    return new Line(
+        line.id(),
+        line.name(),
+        line.service(),
+        line.from(),
+        line.to(),
+        line.route(),
+        line.pipe(),
+        line.length(),
+        line.slack(),
+        line.depth(),
+        List.of(fitting),
+        line.fittingLength(),
+        line.status());
   }
 
   @Test
