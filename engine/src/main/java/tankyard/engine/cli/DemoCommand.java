@@ -61,7 +61,8 @@ final class DemoCommand implements Callable<Integer> {
             + ":\n"
             + written.stream().map(w -> "  " + w + "\n").collect(Collectors.joining())
             + "\n");
-    errand.print(products.sheet());
+    errand.print(products.shortSheet());
+    errand.print("\nNumbers in [brackets] are workings: see the end of " + written.get(0) + ".\n");
     return 0;
   }
 }

@@ -19,6 +19,11 @@ record Products(Results results, UnitSystem units, boolean dark) {
     return PlainSheet.print(LeaseReport.of(results, units));
   }
 
+  /** Without the workings. */
+  String shortSheet() {
+    return PlainSheet.printShort(LeaseReport.of(results, units));
+  }
+
   String json() {
     return ResultsJson.write(results);
   }

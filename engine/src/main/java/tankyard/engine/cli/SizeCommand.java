@@ -36,6 +36,9 @@ final class SizeCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print the results as JSON instead of the sheet.")
   private boolean json;
 
+  @Option(names = "--short", description = "Leave the workings out of the printed sheet.")
+  private boolean brief;
+
   @Option(
       names = "--units",
       paramLabel = "SYSTEM",
@@ -88,8 +91,15 @@ final class SizeCommand implements Callable<Integer> {
     mapTo.ifPresent(products::writeMap);
     mapTo.ifPresent(t -> written.add(t.toString()));
     allTo.ifPresent(t -> written.addAll(products.writeAll(t)));
-    errand.print(json ? products.json() : products.sheet() + wrote(written));
+    errand.print(printed(products) + (json ? "" : wrote(written)));
     return code(products.results());
+  }
+
+  private String printed(Products products) {
+    if (json) {
+      return products.json();
+    }
+    return brief ? products.shortSheet() : products.sheet();
   }
 
   private static Target mapTarget(String typed) {

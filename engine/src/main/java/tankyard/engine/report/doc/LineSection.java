@@ -55,7 +55,6 @@ final class LineSection {
             number(draft.head("holds", Figure.VOLUME)),
             number(draft.head("highest", Figure.READING)),
             number(draft.head("rating", Figure.HIGH)),
-            text("in case"),
             text("crest"));
     return new Block.Table("Line list", columns, lines.stream().map(this::row).toList());
   }
@@ -75,7 +74,6 @@ final class LineSection {
         draft.digits(Figure.VOLUME, result.contents()),
         draft.digits(Figure.READING, result.highest()) + (isOver(result) ? "*" : ""),
         result.rating().map(r -> draft.digits(Figure.HIGH, r)).orElse(NONE),
-        hardest.designCase().name(),
         result.crest().map(c -> "at " + draft.words(Figure.DISTANCE, c.distance())).orElse(NONE));
   }
 

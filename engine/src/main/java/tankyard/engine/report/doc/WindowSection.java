@@ -4,8 +4,10 @@ import static tankyard.engine.report.doc.Block.Column.number;
 import static tankyard.engine.report.doc.Block.Column.text;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tankyard.engine.window.OilLeg;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
@@ -118,24 +120,39 @@ final class WindowSection {
     Draft.Shown shown =
         draft.headline(
             window.separatorName() + ": " + limit.name(), Figure.READING, rounding, limit.gauge());
+    return cells(first, shown.digits(), limit, shown.mark());
+  }
+
+  private List<String> cells(String first, String digits, PressureLimit limit, String mark) {
     return List.of(
         first,
-        shown.digits(),
+        digits,
         limit.name(),
         draft.nameOf(limit.caseId()),
         draft.digits(Figure.PART, limit.lift()),
         draft.digits(Figure.PART, limit.friction()),
         draft.digits(Figure.PART, limit.valve()),
         draft.digits(Figure.PART, limit.margin()),
-        shown.mark());
+        mark);
   }
 
+  /** All of them; only the first of each kind has its working in the appendix. */
   private Optional<Block> limits(String title, List<PressureLimit> limits, Rounding rounding) {
     if (limits.size() < 2) {
       return Optional.empty();
     }
-    List<List<String>> rows = limits.stream().map(l -> row(l.kind().words(), l, rounding)).toList();
+    Set<PressureLimit.Kind> kinds = EnumSet.noneOf(PressureLimit.Kind.class);
+    List<List<String>> rows = new ArrayList<>();
+    for (PressureLimit limit : limits) {
+      boolean first = kinds.add(limit.kind());
+      rows.add(first ? row(limit.kind().words(), limit, rounding) : plain(limit, rounding));
+    }
     return Optional.of(new Block.Table(title, columns("kind"), rows));
+  }
+
+  private List<String> plain(PressureLimit limit, Rounding rounding) {
+    String digits = Figure.READING.digits(limit.gauge().value().si(), draft.units(), rounding);
+    return cells(limit.kind().words(), digits, limit, NONE);
   }
 
   /** What looking at the tank alone would have said, where a hill says otherwise. */

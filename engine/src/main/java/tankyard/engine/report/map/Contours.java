@@ -15,9 +15,14 @@ import tankyard.engine.terrain.Spot;
  * Lines of one height, and the ground above that height, cut out of flat triangles. In metres.
  *
  * @param facets three corners each
+ * @param outskirts triangles around them, where the ground goes on level
  */
-record Contours(List<List<Spot>> facets) {
+record Contours(List<List<Spot>> facets, List<List<Spot>> outskirts) {
   private static final GeometryFactory SHAPES = new GeometryFactory();
+
+  static Contours of(List<List<Spot>> facets) {
+    return new Contours(facets, Outskirts.of(facets));
+  }
 
   double lowest() {
     return facets.stream().flatMap(List::stream).mapToDouble(Spot::groundM).min().orElse(0);
@@ -50,8 +55,19 @@ record Contours(List<List<Spot>> facets) {
     return lines;
   }
 
-  /** The ground that stands above this height. */
+  /** The ground that stands above this height, outskirts and all. */
   Geometry above(double heightM) {
+    List<List<Spot>> all = new ArrayList<>(facets);
+    all.addAll(outskirts);
+    return above(heightM, all);
+  }
+
+  /** The ground inside the outline of the known heights. */
+  Geometry known() {
+    return above(lowest() - 1, facets);
+  }
+
+  private static Geometry above(double heightM, List<List<Spot>> facets) {
     List<Geometry> parts = new ArrayList<>();
     for (List<Spot> facet : facets) {
       List<Coordinate> ring = new ArrayList<>();
@@ -70,7 +86,7 @@ record Contours(List<List<Spot>> facets) {
         parts.add(SHAPES.createPolygon(ring.toArray(Coordinate[]::new)));
       }
     }
-    return OverlayNGRobust.union(parts);
+    return parts.isEmpty() ? SHAPES.createEmpty(2) : OverlayNGRobust.union(parts);
   }
 
   /** The same point from either side, so that pieces of neighbouring triangles meet. */

@@ -19,7 +19,7 @@ import tankyard.engine.lease.Well;
  */
 record Corner(String title, List<Thing> things, Rectangle2D lease) {
   /** Closer than this on the page, in points, two things count as one crowd. */
-  private static final double CLOSE = 40;
+  private static final double CLOSE = 56;
 
   /** More enlarged corners have no room beside the map. */
   private static final int MOST = 2;
@@ -41,7 +41,7 @@ record Corner(String title, List<Thing> things, Rectangle2D lease) {
             .sorted(Comparator.comparingInt(c -> -c.size()))
             .limit(MOST)
             .toList();
-    return large.stream().map(c -> new Corner(title(c), c, around(c))).toList();
+    return large.stream().map(c -> new Corner(title(c), c, around(c, lease))).toList();
   }
 
   private static boolean isNear(List<Thing> crowd, Thing thing, Frame frame) {
@@ -54,13 +54,25 @@ record Corner(String title, List<Thing> things, Rectangle2D lease) {
         ? "Battery"
         : things.stream()
             .filter(t -> !(t instanceof Tee))
-            .limit(1)
+            .limit(2)
             .map(Thing::name)
-            .collect(Collectors.joining());
+            .collect(Collectors.joining(" and "));
   }
 
-  private static Rectangle2D around(List<Thing> things) {
-    return Extent.of(things.stream().map(Thing::at).toList());
+  /** The things, and the berm where one of them stands in it. */
+  private static Rectangle2D around(List<Thing> things, Lease lease) {
+    Rectangle2D all = Extent.of(things.stream().map(Thing::at).toList());
+    return lease
+        .site()
+        .berm()
+        .map(b -> Extent.of(Extent.corners(b).toList()))
+        .filter(b -> things.stream().anyMatch(t -> contains(b, t)))
+        .map(all::createUnion)
+        .orElse(all);
+  }
+
+  private static boolean contains(Rectangle2D area, Thing thing) {
+    return area.contains(thing.at().east().metres(), thing.at().north().metres());
   }
 
   boolean holds(Thing thing) {

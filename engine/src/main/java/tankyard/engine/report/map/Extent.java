@@ -27,7 +27,7 @@ final class Extent {
     return of(drawn.isEmpty() ? heights.toList() : drawn);
   }
 
-  private static Stream<MapPoint> corners(Berm berm) {
+  static Stream<MapPoint> corners(Berm berm) {
     double east = berm.corner().east().toFeet() + berm.length().toFeet();
     double north = berm.corner().north().toFeet() + berm.width().toFeet();
     return Stream.of(berm.corner(), MapPoint.ofFeet(east, north));

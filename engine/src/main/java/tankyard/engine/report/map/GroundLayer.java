@@ -2,9 +2,9 @@ package tankyard.engine.report.map;
 
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.Shape;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -26,6 +26,9 @@ final class GroundLayer {
   private static final int INDEX = 5;
   private static final double LEAST_LABELLED = 90;
 
+  /** Where less of the lease than this has known ground, contours would mislead. */
+  private static final double LEAST_KNOWN = 0.3;
+
   private final Contours contours;
   private final Palette palette;
   private final Unit unit;
@@ -44,16 +47,25 @@ final class GroundLayer {
     return step > 0 ? "Contours every " + Figures.significant(step, 3) + " " + unit.symbol() : "";
   }
 
+  /** Whether enough of the ground is known to draw it. */
+  boolean covers(Rectangle2D leaseM) {
+    Geometry lease =
+        new GeometryFactory()
+            .toGeometry(
+                new Envelope(
+                    leaseM.getMinX(), leaseM.getMaxX(), leaseM.getMinY(), leaseM.getMaxY()));
+    return step > 0
+        && contours.known().intersection(lease).getArea() >= LEAST_KNOWN * lease.getArea();
+  }
+
   void paint(Graphics2D g, Frame frame, Labels labels) {
-    if (step == 0) {
-      return;
-    }
     Geometry window = window(frame);
+    Curves curves = new Curves(frame, window.getBoundary().union(contours.known().getBoundary()));
     List<Double> levels = levels();
-    fill(g, frame, contours.above(contours.lowest() - 1).intersection(window), 0);
+    fill(g, curves, contours.above(contours.lowest() - 1).intersection(window), 0);
     for (int i = 0; i < levels.size(); i++) {
       Geometry above = contours.above(unit.toSi(levels.get(i))).intersection(window);
-      fill(g, frame, above, (i + 1.0) / levels.size());
+      fill(g, curves, above, (i + 1.0) / levels.size());
     }
     for (double level : levels) {
       boolean index = Math.round(level / step) % INDEX == 0;
@@ -62,7 +74,7 @@ final class GroundLayer {
       for (LineString line : contours.at(unit.toSi(level))) {
         Geometry seen = line.intersection(window);
         for (int i = 0; i < seen.getNumGeometries(); i++) {
-          contour(g, frame, (LineString) seen.getGeometryN(i), level, labels);
+          contour(g, curves, (LineString) seen.getGeometryN(i), level, labels);
         }
       }
     }
@@ -87,13 +99,13 @@ final class GroundLayer {
                 frame.westM(), frame.westM() + wide, frame.northM() - high, frame.northM()));
   }
 
-  private void fill(Graphics2D g, Frame frame, Geometry ground, double share) {
+  private void fill(Graphics2D g, Curves curves, Geometry ground, double share) {
     Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
     for (int i = 0; i < ground.getNumGeometries(); i++) {
       if (ground.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
-        path.append(path(frame, polygon.getExteriorRing(), true), false);
+        path.append(curves.path(polygon.getExteriorRing()), false);
         for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
-          path.append(path(frame, polygon.getInteriorRingN(hole), true), false);
+          path.append(curves.path(polygon.getInteriorRingN(hole)), false);
         }
       }
     }
@@ -101,11 +113,12 @@ final class GroundLayer {
     g.fill(path);
   }
 
-  private void contour(Graphics2D g, Frame frame, LineString line, double level, Labels labels) {
+  private void contour(Graphics2D g, Curves curves, LineString line, double level, Labels labels) {
+    Frame frame = curves.frame();
     if (line.isEmpty()) {
       return;
     }
-    g.draw(path(frame, line, false));
+    g.draw(curves.path(line));
     if (line.getLength() * frame.scale() >= LEAST_LABELLED) {
       List<Point2D> points = new ArrayList<>();
       for (Coordinate c : line.getCoordinates()) {
@@ -113,22 +126,5 @@ final class GroundLayer {
       }
       labels.contour(points, Figures.significant(level, 6) + " " + unit.symbol());
     }
-  }
-
-  private static Shape path(Frame frame, LineString line, boolean closed) {
-    Path2D path = new Path2D.Double();
-    Coordinate[] corners = line.getCoordinates();
-    for (int i = 0; i < corners.length; i++) {
-      Point2D at = frame.at(corners[i].x, corners[i].y);
-      if (i == 0) {
-        path.moveTo(at.getX(), at.getY());
-      } else {
-        path.lineTo(at.getX(), at.getY());
-      }
-    }
-    if (closed) {
-      path.closePath();
-    }
-    return path;
   }
 }

@@ -127,17 +127,26 @@ final class Labels {
         box(west + in, below - in, w, h));
   }
 
-  /** Names a line along its longest stretches; left out where there is no room. */
-  void along(List<Point2D> way, String text, Type type, Color color) {
+  /** Names a line with the first of these texts that finds room, or not at all. */
+  void along(List<Point2D> way, List<String> texts, Type type, Color color) {
+    for (String text : texts) {
+      if (along(way, text, type, color)) {
+        return;
+      }
+    }
+  }
+
+  private boolean along(List<Point2D> way, String text, Type type, Color color) {
     for (int i : longestFirst(way)) {
       for (double share : SHARES) {
         for (int side : new int[] {-1, 1}) {
           if (along(way.get(i), way.get(i + 1), share, side, text, type, color)) {
-            return;
+            return true;
           }
         }
       }
     }
+    return false;
   }
 
   private boolean along(

@@ -17,57 +17,76 @@ import tankyard.engine.lease.Thing;
 /** What lines and symbols mean: only those that are drawn. */
 final class Legend {
   private static final double ROW = 21;
-  private static final double SAMPLE = 44;
+  private static final double SAMPLE = 40;
+  private static final double COLUMN = 196;
 
   private final Lease lease;
   private final Palette palette;
-  private final String contours;
+  private final Ground ground;
 
-  Legend(Lease lease, Palette palette, String contours) {
+  Legend(Lease lease, Palette palette, Ground ground) {
     this.lease = lease;
     this.palette = palette;
-    this.contours = contours;
+    this.ground = ground;
   }
 
-  /** Paints it and gives the height it took. */
+  /** Paints it in two columns, lines and things, and gives the height it took. */
   double paint(Graphics2D g, double x, double top) {
+    double lines = lines(g, x, top);
+    double things = things(g, x + COLUMN, top);
+    return Math.max(lines, things) - top;
+  }
+
+  private double lines(Graphics2D g, double x, double top) {
     double y = top;
     for (Service service : services()) {
       g.setColor(palette.line(service));
       g.setStroke(LineLook.of(service));
-      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
-      words(g, service.words(), x, y);
-      y += ROW;
-    }
-    for (Thing thing : kinds().values()) {
-      Point2D at = new Point2D.Double(x + SAMPLE / 2, y + ROW / 2);
-      ThingLayer.paint(g, Symbol.of(thing, at, 0.001), Status.HAVE, Symbol.isWell(thing), palette);
-      words(g, thing.kind(), x, y);
+      sample(g, service.words(), x, y);
       y += ROW;
     }
     if (lease.site().berm().isPresent()) {
       g.setColor(palette.faint());
-      g.setStroke(
-          new BasicStroke(
-              1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {5, 3}, 0));
-      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
-      words(g, "berm", x, y);
+      g.setStroke(LineLook.BERM);
+      sample(g, "berm", x, y);
       y += ROW;
     }
-    if (!contours.isEmpty()) {
+    if (ground.contours().isPresent()) {
       g.setColor(palette.contour());
       g.setStroke(new BasicStroke(1.3f));
-      g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
-      words(g, contours, x, y);
+      sample(g, ground.contours().get(), x, y);
       y += ROW;
     }
-    return y - top;
+    if (ground.crosses()) {
+      g.setColor(palette.faint());
+      g.setStroke(new BasicStroke(1.2f));
+      SpotLayer.cross(g, x + SAMPLE / 2, y + ROW / 2);
+      words(g, "known height", x + SAMPLE + 9, y);
+      y += ROW;
+    }
+    return y;
+  }
+
+  private void sample(Graphics2D g, String words, double x, double y) {
+    g.draw(new Line2D.Double(x, y + ROW / 2, x + SAMPLE, y + ROW / 2));
+    words(g, words, x + SAMPLE + 9, y);
+  }
+
+  private double things(Graphics2D g, double x, double top) {
+    double y = top;
+    for (Thing thing : kinds().values()) {
+      Point2D at = new Point2D.Double(x + 10, y + ROW / 2);
+      ThingLayer.paint(g, Symbol.of(thing, at, 0.001), Status.HAVE, Symbol.isWell(thing), palette);
+      words(g, thing.kind(), x + 29, y);
+      y += ROW;
+    }
+    return y;
   }
 
   private void words(Graphics2D g, String words, double x, double y) {
     g.setColor(palette.ink());
     g.setFont(Type.BODY.font());
-    g.drawString(words, (float) (x + SAMPLE + 12), (float) (y + ROW / 2 + 4.5));
+    g.drawString(words, (float) x, (float) (y + ROW / 2 + 4.5));
   }
 
   private List<Service> services() {
@@ -87,9 +106,13 @@ final class Legend {
     return kinds;
   }
 
-  /** Says how new and old are told apart. */
-  static String statusWords() {
-    return "Thick: new. Thin: there already. Grey dots: to be removed. Arrows: as drawn, start to"
-        + " end. Things smaller than their symbol are not to scale.";
+  /** Says how new and old are told apart, and what the ground is beyond what is known. */
+  static String words(Ground ground) {
+    String status =
+        "Thick: new. Thin: there already. Grey dots: to be removed. Arrows: as drawn, start to"
+            + " end. Things smaller than their symbol are not to scale.";
+    return ground.contours().isPresent()
+        ? status + " Beyond the outermost known heights the ground is taken to go on level."
+        : status;
   }
 }

@@ -8,6 +8,7 @@ import tankyard.engine.lease.Status;
 
 /** Dash and width of a line by what it carries and whether it is new. */
 final class LineLook {
+  static final Stroke BERM = stroke(1.6f, 5, 3);
   private static final float THICK = 3f;
   private static final float THIN = 1.7f;
   private static final float[] SOLID = {};

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.report.doc.LeaseReport;
 import tankyard.engine.report.doc.Results;
-import tankyard.engine.study.LeaseGround;
 import tankyard.engine.units.UnitSystem;
 
 /** Lays the map's page out: the lease to the left, title, enlarged corners and legend right. */
@@ -19,7 +18,7 @@ final class Page {
   private static final double SIDE = 330;
   private static final double GAP = 18;
   private static final double ROOM = 70;
-  private static final double CORNER_HIGH = 250;
+  private static final double CORNER_HIGH = 280;
 
   private final Results results;
   private final UnitSystem units;
@@ -41,9 +40,7 @@ final class Page {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.setColor(palette.paper());
     g.fill(new Rectangle2D.Double(0, 0, WIDE, HIGH));
-    GroundLayer ground =
-        new GroundLayer(
-            new Contours(LeaseGround.of(results.lease()).surface().facets()), palette, units);
+    Ground ground = Ground.of(results.lease(), palette, units);
     Frame frame =
         Frame.around(
             new Rectangle2D.Double(EDGE, EDGE, WIDE - SIDE - GAP - 2 * EDGE, HIGH - 2 * EDGE),
@@ -59,8 +56,8 @@ final class Page {
     return List.copyOf(sheets);
   }
 
-  private void lease(Graphics2D g, GroundLayer ground, Frame frame, List<Corner> corners) {
-    Sheet sheet = new Sheet(results, units, palette, ground, frame);
+  private void lease(Graphics2D g, Ground ground, Frame frame, List<Corner> corners) {
+    Sheet sheet = new Sheet(results, units, palette, ground, frame).withLengths();
     ScaleBar bar = new ScaleBar(frame, units);
     sheet.keepOff(bar.box());
     sheet.keepOff(NorthArrow.box(frame));
@@ -70,12 +67,12 @@ final class Page {
     sheets.add(sheet);
   }
 
-  private void side(Graphics2D g, GroundLayer ground, List<Corner> corners) {
+  private void side(Graphics2D g, Ground ground, List<Corner> corners) {
     double x = WIDE - EDGE - SIDE;
     double y = EDGE;
     y = text(g, results.lease().name(), Type.TITLE, palette.ink(), x, y);
     y = text(g, "Lease map, " + results.date(), Type.BODY, palette.faint(), x, y + 2);
-    if (!ground.words().isEmpty()) {
+    if (ground.hasHeights()) {
       y = text(g, "Heights above: " + datum(), Type.BODY, palette.faint(), x, y);
     }
     y += 12;
@@ -85,9 +82,10 @@ final class Page {
       y += CORNER_HIGH + 14;
     }
     y = text(g, "Legend", Type.HEADING, palette.ink(), x, y) + 4;
-    y += new Legend(results.lease(), palette, ground.words()).paint(g, x, y) + 8;
-    y = text(g, Legend.statusWords(), Type.SMALL, palette.faint(), x, y) + 8;
-    text(g, LeaseReport.STANDING, Type.SMALL, palette.ink(), x, y);
+    y += new Legend(results.lease(), palette, ground).paint(g, x, y) + 8;
+    y = text(g, Legend.words(ground), Type.SMALL, palette.faint(), x, y) + 8;
+    double foot = HIGH - EDGE - 2 * Type.SMALL.height();
+    text(g, LeaseReport.STANDING, Type.SMALL, palette.ink(), x, Math.max(y, foot));
   }
 
   private String datum() {
@@ -95,7 +93,7 @@ final class Page {
     return datum.isBlank() ? "the lease's own datum" : datum;
   }
 
-  private void corner(Graphics2D g, GroundLayer ground, Corner corner, Rectangle2D place) {
+  private void corner(Graphics2D g, Ground ground, Corner corner, Rectangle2D place) {
     Frame frame = Frame.around(place, corner.lease(), 48);
     Sheet sheet = new Sheet(results, units, palette, ground, frame);
     ScaleBar bar = new ScaleBar(frame, units);

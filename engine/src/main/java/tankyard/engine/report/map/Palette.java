@@ -41,7 +41,7 @@ record Palette(
           new Color(0x9AA4AE),
           new Color(0x1E262B),
           new Color(0x4A463B),
-          new Color(0x8A7F68),
+          new Color(0xA99D84),
           new Color(0xECEFF2),
           SKY_BLUE);
 
@@ -67,7 +67,7 @@ record Palette(
 
   /** The map's ground behind a label, nearly opaque. */
   Color veil() {
-    return new Color(map.getRed(), map.getGreen(), map.getBlue(), 205);
+    return new Color(map.getRed(), map.getGreen(), map.getBlue(), 170);
   }
 
   private static Color mix(Color a, Color b, double share) {

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Line;
@@ -13,6 +12,7 @@ import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.report.doc.Figure;
 import tankyard.engine.report.doc.Results;
+import tankyard.engine.report.doc.Rounding;
 import tankyard.engine.units.UnitSystem;
 
 /** One framed piece of map: the whole lease, or a crowded corner of it. */
@@ -20,11 +20,12 @@ final class Sheet {
   private final Results results;
   private final UnitSystem units;
   private final Palette palette;
-  private final GroundLayer ground;
+  private final Ground ground;
   private final Frame frame;
   private final Labels labels;
+  private boolean lengths;
 
-  Sheet(Results results, UnitSystem units, Palette palette, GroundLayer ground, Frame frame) {
+  Sheet(Results results, UnitSystem units, Palette palette, Ground ground, Frame frame) {
     this.results = results;
     this.units = units;
     this.palette = palette;
@@ -33,8 +34,10 @@ final class Sheet {
     this.labels = new Labels(frame.page());
   }
 
-  Frame frame() {
-    return frame;
+  /** The same with the length of each line beside its name. */
+  Sheet withLengths() {
+    lengths = true;
+    return this;
   }
 
   /** Where its scale bar and the like stand, so that no label comes there. */
@@ -58,9 +61,11 @@ final class Sheet {
     lines.paint(g, frame, labels);
     List<Thing> things = results.lease().things().toList();
     new ThingLayer(things, palette).paint(g, frame, labels);
+    ground.paintSpots(g, frame);
     corners.forEach(c -> corner(g, c));
     name(g, things, corners);
     name(lines, corners);
+    ground.nameSpots(g, frame, labels);
     labels.paint(g, palette);
     g.setClip(clip);
     g.setColor(palette.faint());
@@ -77,9 +82,7 @@ final class Sheet {
             corner.east().metres() + berm.length().metres(),
             corner.north().metres() + berm.width().metres()));
     g.setColor(palette.faint());
-    g.setStroke(
-        new BasicStroke(
-            1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {5, 3}, 0));
+    g.setStroke(LineLook.BERM);
     g.draw(walls);
   }
 
@@ -109,8 +112,7 @@ final class Sheet {
   }
 
   private void name(LineLayer layer, List<Corner> corners) {
-    List<Line> lines = new ArrayList<>(results.lease().lines());
-    for (Line line : lines) {
+    for (Line line : results.lease().lines()) {
       boolean elsewhere =
           corners.stream().anyMatch(c -> c.holds(line.from()) && c.holds(line.to()));
       if (!elsewhere) {
@@ -119,18 +121,15 @@ final class Sheet {
     }
   }
 
-  private String words(Line line) {
+  /** Name and length; a short line has room for its length alone. */
+  private List<String> words(Line line) {
     return results.cases().stream()
         .flatMap(c -> c.line(line.id()).stream())
         .findFirst()
-        .map(
-            r ->
-                line.name()
-                    + ", "
-                    + Figure.DISTANCE.digits(r.length(), units)
-                    + " "
-                    + Figure.DISTANCE.unit(units).symbol())
-        .orElse(line.name());
+        .filter(r -> lengths)
+        .map(r -> Figure.DISTANCE.words(r.length(), units, Rounding.NEAREST))
+        .map(feet -> List.of(line.name() + ", " + feet, feet))
+        .orElse(List.of(line.name()));
   }
 
   Labels labels() {

@@ -16,20 +16,41 @@ public final class PlainSheet {
 
   public static String print(Report report) {
     PlainSheet sheet = new PlainSheet();
-    sheet.head(report);
-    report.sections().forEach(sheet::section);
-    if (!report.workings().isEmpty()) {
-      sheet.heading("Workings");
-      sheet.out.append(
-          Wrap.hanging(
-              "",
-              "Each number marked [n] above, from its printed inputs: put them into the formula and"
-                  + " the printed digits come out.",
-              WIDTH));
-      report.workings().forEach(w -> sheet.out.append('\n').append(WorkingText.print(w, WIDTH)));
-    }
-    sheet.out.append('\n').append(Wrap.hanging("", report.standing(), WIDTH));
+    sheet.front(report);
+    sheet.workings(report);
+    sheet.close(report);
     return sheet.out.toString();
+  }
+
+  /** The same without the workings, for a screen. */
+  public static String printShort(Report report) {
+    PlainSheet sheet = new PlainSheet();
+    sheet.front(report);
+    sheet.close(report);
+    return sheet.out.toString();
+  }
+
+  private void front(Report report) {
+    head(report);
+    report.sections().forEach(this::section);
+  }
+
+  private void workings(Report report) {
+    if (report.workings().isEmpty()) {
+      return;
+    }
+    heading("Workings");
+    out.append(
+        Wrap.hanging(
+            "",
+            "Each number marked [n] above, from its printed inputs: put them into the formula and"
+                + " the printed digits come out.",
+            WIDTH));
+    report.workings().forEach(w -> out.append('\n').append(WorkingText.print(w, WIDTH)));
+  }
+
+  private void close(Report report) {
+    out.append('\n').append(Wrap.hanging("", report.standing(), WIDTH));
   }
 
   private void head(Report report) {

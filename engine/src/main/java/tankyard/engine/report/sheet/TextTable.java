@@ -36,7 +36,7 @@ final class TextTable {
     return out.toString();
   }
 
-  /** As wide as the widest cell; then the widest column of words gives way until the page holds. */
+  /** As wide as the widest cell; then heads of numbers, then words give way for the page. */
   private int[] widths() {
     int[] wanted = new int[table.columns().size()];
     int[] least = new int[wanted.length];
@@ -51,24 +51,26 @@ final class TextTable {
       wanted[i] = Math.max(Math.max(cells, headWord), Math.min(head.length(), HEAD));
       least[i] = Math.max(numbers ? cells : words, headWord);
     }
-    while (total(wanted) > page && shrink(wanted, least)) {
-      // one letter at a time, so that the widest columns end up alike
-    }
+    shrink(wanted, least, true);
+    shrink(wanted, least, false);
     return wanted;
   }
 
-  private boolean shrink(int[] wanted, int[] least) {
-    int widest = -1;
-    for (int i = 0; i < wanted.length; i++) {
-      boolean canGive = wanted[i] > least[i];
-      if (canGive && (widest < 0 || wanted[i] >= wanted[widest])) {
-        widest = i;
+  /** Takes from the widest, one letter at a time, so that the widest columns end up alike. */
+  private void shrink(int[] wanted, int[] least, boolean numbers) {
+    while (total(wanted) > page) {
+      int widest = -1;
+      for (int i = 0; i < wanted.length; i++) {
+        boolean canGive = wanted[i] > least[i] && table.columns().get(i).numbers() == numbers;
+        if (canGive && (widest < 0 || wanted[i] >= wanted[widest])) {
+          widest = i;
+        }
       }
-    }
-    if (widest >= 0) {
+      if (widest < 0) {
+        return;
+      }
       wanted[widest]--;
     }
-    return widest >= 0;
   }
 
   private static int total(int[] widths) {
