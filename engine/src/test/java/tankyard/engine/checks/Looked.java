@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.checks.all.AllChecks;
 import tankyard.engine.lease.Lease;
@@ -35,8 +36,12 @@ public final class Looked {
   private final List<Finding> findings;
 
   private Looked(JsonNode file) {
+    this(file, evidence(Survey.of(lease(file), Catalog.empty())));
+  }
+
+  private Looked(JsonNode file, Evidence evidence) {
     this.file = file;
-    this.evidence = evidence(Survey.of(lease(file), Catalog.empty()));
+    this.evidence = evidence;
     this.findings = AllChecks.look(evidence);
   }
 
@@ -102,6 +107,23 @@ public final class Looked {
     return new Looked(copy);
   }
 
+  /** The same with a store to buy from. */
+  public Looked stocked(Catalog catalog) {
+    return new Looked(file, evidence(Survey.of(lease(file), catalog)));
+  }
+
+  /** The same with a result of every case put in by hand, to stand exactly on a limit. */
+  public Looked seeing(UnaryOperator<CaseResult> change) {
+    return new Looked(
+        file,
+        new Evidence(
+            evidence.survey(),
+            evidence.cases().stream().map(change).toList(),
+            evidence.windows(),
+            evidence.berm(),
+            evidence.assumptions()));
+  }
+
   private static void set(JsonNode root, String pointer, Object value) {
     JsonPointer at = JsonPointer.compile(pointer);
     JsonNode parent = root.at(at.head());
@@ -126,6 +148,13 @@ public final class Looked {
 
   public Evidence evidence() {
     return evidence;
+  }
+
+  public CaseResult caseOf(String id) {
+    return evidence.cases().stream()
+        .filter(c -> c.designCase().id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   public Window window() {

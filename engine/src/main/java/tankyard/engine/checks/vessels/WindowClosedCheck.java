@@ -17,6 +17,9 @@ import tankyard.engine.working.Working;
 
 /** No regulator setting works: the least is above the most, or too close under it. */
 public final class WindowClosedCheck implements Check {
+  /** A regulator is set to tenths; with this much room one of them fits. */
+  private static final double FINEST_PSI = 0.1;
+
   private static final Source SOURCE =
       Source.definition("the most less the least less the regulator's build-up");
 
@@ -33,7 +36,7 @@ public final class WindowClosedCheck implements Check {
         PressureLimit most = window.most().get();
         window
             .least()
-            .filter(least -> roomPsi(least, most, window) < 0)
+            .filter(least -> roomPsi(least, most, window) < FINEST_PSI)
             .map(least -> tooNarrow(evidence, window, least, most))
             .or(() -> window.oilLeg().map(leg -> oilLeg(evidence, window, leg, most)))
             .ifPresent(found::add);
@@ -69,13 +72,17 @@ public final class WindowClosedCheck implements Check {
                     + most.name()
                     + "); with the regulator's build-up of "
                     + Versus.print(window.buildUp(), Unit.PSI, 1)
-                    + " the window is "
-                    + Versus.print(-roomPsi(least, most, window), Unit.PSI, 1)
-                    + " short.",
+                    + room(roomPsi(least, most, window)),
                 SOURCE)
             .mendedBy(ways)
             .shownBy(working(window, least, most));
     return least.caseId().equals(most.caseId()) ? finding.inCase(least.caseId()) : finding;
+  }
+
+  private static String room(double psi) {
+    return psi < 0
+        ? " the window is " + Versus.print(-psi, Unit.PSI, 1) + " short."
+        : " only " + Versus.print(psi, Unit.PSI, 2) + " is left, less than can be set.";
   }
 
   private static Working working(Window window, PressureLimit least, PressureLimit most) {

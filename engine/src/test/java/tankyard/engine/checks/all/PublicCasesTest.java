@@ -1,0 +1,107 @@
+package tankyard.engine.checks.all;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Looked;
+
+/** The decisions of the three public cases are findings, and change when the case does. */
+class PublicCasesTest {
+
+  @Test
+  void osageBendNeedsASecondOilTank() {
+    Finding found = Looked.at("p1-osage-bend").the("oil-storage-short");
+
+    assertThat(found.words())
+        .contains("One oil tank is not enough")
+        .contains("181.9 bbl")
+        .contains("1.8 d");
+    assertThat(found.wayOut().get(0)).contains("one settles").contains("the other fills");
+    assertThat(Looked.at("p1-osage-bend-priced").says("oil-storage-short")).isFalse();
+  }
+
+  @Test
+  void osageBendWithRoomEnoughInOneTankHasNoSuchFinding() {
+    assertThat(
+            Looked.at("p1-osage-bend").with("/practice/roadOut", "1.8 d").says("oil-storage-short"))
+        .isFalse();
+    assertThat(
+            Looked.at("p1-osage-bend").with("/practice/roadOut", "1.9 d").says("oil-storage-short"))
+        .isTrue();
+  }
+
+  @Test
+  void sandstoneKnobsCrestGovernsOnEveryWay() {
+    // By hand, Hazen-Williams: 3.3 and 16.6; friction within 20 %.
+    Looked straight = Looked.at("p2-sandstone-knob-2in");
+    assertThat(psi(straight.the("crest-governs"), "needs ")).isCloseTo(16.6, within(0.65));
+    assertThat(psi(straight.the("crest-governs"), "would need ")).isCloseTo(3.3, within(1.1));
+    assertThat(psi(Looked.at("p2-sandstone-knob").the("crest-governs"), "needs "))
+        .isCloseTo(14.5, within(0.3));
+    assertThat(psi(Looked.at("p2-sandstone-knob-deeper").the("crest-governs"), "needs "))
+        .isCloseTo(11.7, within(0.3));
+    assertThat(psi(Looked.at("p2-sandstone-knob-round-2in").the("crest-governs"), "needs "))
+        .isCloseTo(9.1, within(0.8));
+    assertThat(psi(Looked.at("p2-sandstone-knob-round-3in").the("crest-governs"), "needs "))
+        .isCloseTo(5.9, within(0.3));
+  }
+
+  private static double psi(Finding finding, String before) {
+    String words = finding.words();
+    String after = words.substring(words.indexOf(before) + before.length());
+    return Double.parseDouble(after.substring(0, after.indexOf(" psi")));
+  }
+
+  @Test
+  void coyoteCreekIsShortWithTheOld210ForOilAndNotWithTwo300s() {
+    Finding found = Looked.at("p3-coyote-creek-210-oil").the("oil-storage-short");
+
+    assertThat(found.words()).contains("443.7 bbl").contains("460 bbl").contains("9.4 d");
+    assertThat(Looked.at("p3-coyote-creek-400").says("oil-storage-short")).isFalse();
+    assertThat(Looked.at("p3-coyote-creek").says("oil-storage-short")).isFalse();
+  }
+
+  @Test
+  void coyoteCreeksOverflowIsTooSmallOnTheAverageAndWithAllWellsOn() {
+    Looked both = Looked.at("p3-coyote-creek");
+    Looked average = both.with("/cases/1", null);
+
+    assertThat(both.all("overflow-too-small").get(0).words())
+        .contains("262 bbl/d")
+        .contains("567 bbl/d")
+        .contains("spills 305 bbl/d");
+    assertThat(both.all("overflow-too-small").get(0).caseId()).contains("all-on");
+    assertThat(average.all("overflow-too-small").get(0).words())
+        .contains("262 bbl/d")
+        .contains("378 bbl/d")
+        .contains("spills 116 bbl/d");
+  }
+
+  @Test
+  void coyoteCreeksThreeInchOverflowPassesAll() {
+    Looked bigger =
+        Looked.at("p3-coyote-creek")
+            .with("/lines/13/pipe", "steel-3")
+            .with("/lines/14/pipe", "steel-3");
+
+    assertThat(bigger.says("overflow-too-small")).isFalse();
+  }
+
+  @Test
+  void coyoteCreeksNightIsLongerThanOneWaterTank() {
+    assertThat(Looked.at("p3-coyote-creek-210-oil").the("water-hours-short").words())
+        .contains("11.7 h")
+        .contains("14 h");
+    assertThat(Looked.at("p3-coyote-creek-400").says("water-hours-short")).isFalse();
+    assertThat(Looked.at("p3-coyote-creek-two-210s").says("water-hours-short")).isFalse();
+    assertThat(
+            Looked.at("p3-coyote-creek-210-oil")
+                .with("/tanks/2/diameter", "10 ft")
+                .with("/tanks/2/pumpOn", "8 ft")
+                .the("water-hours-short")
+                .words())
+        .contains("6.2 h");
+  }
+}

@@ -1,0 +1,142 @@
+package tankyard.engine.checks.tanks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tankyard.engine.checks.CaseEdits;
+import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.Looked;
+import tankyard.engine.checks.Severity;
+import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.StorageResult;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Volume;
+
+/** Room in the tanks, the overflow and the switch. */
+class TankChecksTest {
+  private static final Looked P1 = Looked.at("p1-osage-bend");
+  private static final Looked P3 = Looked.at("p3-coyote-creek");
+
+  private static Looked storing(double usable, double needed, double hours) {
+    return P3.seeing(c -> CaseEdits.storage(c, s -> storage(s, usable, needed, hours)));
+  }
+
+  private static StorageResult storage(
+      StorageResult s, double usable, double needed, double hours) {
+    return new StorageResult(
+        s.oilRate(),
+        s.waterRate(),
+        s.allFluid(),
+        Optional.of(CaseEdits.computed(Volume.ofBarrels(usable))),
+        s.haulInterval(),
+        s.roadOut(),
+        Optional.of(CaseEdits.computed(Volume.ofBarrels(needed))),
+        s.waterRoom(),
+        Optional.of(CaseEdits.computed(Time.ofHours(hours))));
+  }
+
+  private static Looked overflowing(double capacity, double allFluid) {
+    return P3.seeing(
+        c ->
+            CaseEdits.overflows(
+                c,
+                o ->
+                    new OverflowResult(
+                        o.lineId(),
+                        CaseEdits.computed(LiquidRate.ofBarrelsPerDay(capacity)),
+                        LiquidRate.ofBarrelsPerDay(allFluid))));
+  }
+
+  @Test
+  void oilStorageIsHeldAgainstALoadAndTheRoad() {
+    assertThat(storing(459.9, 460, 20).the("oil-storage-short").severity()).isEqualTo(Severity.FIX);
+    assertThat(storing(460, 460, 20).says("oil-storage-short")).isFalse();
+    assertThat(storing(460.1, 460, 20).says("oil-storage-short")).isFalse();
+  }
+
+  @Test
+  void theWorstCaseIsTheOneThatIsToldOnce() {
+    Looked growth = P1.with("/cases/1/oil", 3);
+    Finding found = growth.the("oil-storage-short");
+
+    assertThat(P1.the("oil-storage-short").caseId()).contains("today");
+    assertThat(found.caseId()).contains("all-on");
+    // 160 and three days of 36.
+    assertThat(found.words()).contains("268 bbl needed");
+  }
+
+  @Test
+  void waterHoursAreHeldAgainstTheNight() {
+    Finding found = storing(500, 460, 13.9).the("water-hours-short");
+
+    assertThat(found.severity()).isEqualTo(Severity.FIX);
+    assertThat(found.words()).contains("13.9 h").contains("14 h");
+    assertThat(storing(500, 460, 14).says("water-hours-short")).isFalse();
+    assertThat(storing(500, 460, 14.1).says("water-hours-short")).isFalse();
+  }
+
+  @Test
+  void aNightNobodyTypedIsTwelveHours() {
+    Looked one = Looked.at("p3-coyote-creek-210-oil");
+
+    assertThat(one.with("/practice/nightOut", null).the("water-hours-short").words())
+        .contains("11.7 h")
+        .contains("12 h");
+    assertThat(one.with("/practice/nightOut", "11 h").says("water-hours-short")).isFalse();
+  }
+
+  @Test
+  void anOverflowMustPassAllFluid() {
+    Finding found = overflowing(300, 300.4).all("overflow-too-small").get(0);
+
+    assertThat(found.severity()).isEqualTo(Severity.FIX);
+    assertThat(found.words()).contains("passes 300 bbl/d").contains("300.4 bbl/d");
+    assertThat(overflowing(300, 300).says("overflow-too-small")).isFalse();
+    assertThat(overflowing(300, 299).says("overflow-too-small")).isFalse();
+  }
+
+  @Test
+  void anOilTankWithoutAnOverflowIsNamed() {
+    // A chain that ends at an oil tank leads nowhere: the last of it spills.
+    Looked ends = P3.with("/lines/14", null);
+
+    assertThat(P3.says("overflow-missing")).isFalse();
+    assertThat(ends.the("overflow-missing").thingId()).isEqualTo("OT2");
+    assertThat(P3.with("/lines/14/status", "remove").the("overflow-missing").thingId())
+        .isEqualTo("OT2");
+  }
+
+  @Test
+  void aSwitchMustTripBelowTheLip() {
+    String at = "/tanks/0/switchHeight";
+
+    assertThat(P1.says("switch-above-lip")).isFalse();
+    assertThat(P1.with(at, "14.49 ft").says("switch-above-lip")).isFalse();
+    assertThat(P1.with(at, "14.5 ft").the("switch-above-lip").severity()).isEqualTo(Severity.FIX);
+    assertThat(P1.with(at, "14.75 ft").the("switch-above-lip").words())
+        .contains("14.75 ft")
+        .contains("14.5 ft");
+  }
+
+  @Test
+  void aTankWithoutASwitchIsNamed() {
+    assertThat(P1.the("high-switch-missing").thingId()).isEqualTo("WT1");
+    assertThat(P1.with("/tanks/1/switchHeight", "14 ft").says("high-switch-missing")).isFalse();
+    assertThat(P1.with("/tanks/0/switchHeight", null).all("high-switch-missing")).hasSize(2);
+  }
+
+  @Test
+  void aLoadMustComeOutOfOneTank() {
+    double holds = P1.caseOf("today").storage().oilUsable().orElseThrow().value().toBarrels();
+    String load = "/tanks/0/load";
+
+    assertThat(P1.says("load-over-tank")).isFalse();
+    assertThat(P1.with(load, holds, "bbl").says("load-over-tank")).isFalse();
+    assertThat(P1.with(load, "190 bbl").the("load-over-tank").severity()).isEqualTo(Severity.LOOK);
+    assertThat(P1.with(load, "190 bbl").the("load-over-tank").words())
+        .contains("181.9 bbl")
+        .contains("190 bbl");
+  }
+}
