@@ -12,7 +12,7 @@ import tankyard.engine.working.Computed;
 /**
  * A liquid at one temperature with its workings.
  *
- * @param name what it is: "oil", "brine", "oil and water, 90 % water"
+ * @param name what it is: "oil", "brine" or "oil and water"
  * @param gravity density at this temperature against fresh water at 60 degF
  */
 public record LiquidState(

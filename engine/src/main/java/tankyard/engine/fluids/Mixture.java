@@ -40,10 +40,9 @@ final class Mixture {
   }
 
   LiquidState state() {
-    String name = "oil and water, " + Said.percent(waterCut) + " water";
     List<Caution> all = new ArrayList<>(cautions());
     (waterCut < inversion ? oil.cautions() : brine.cautions()).forEach(all::add);
-    return LiquidState.of(name, oil.temperature(), gravity(), viscosity().with(all));
+    return LiquidState.of("oil and water", oil.temperature(), gravity(), viscosity().with(all));
   }
 
   private Computed<Gravity> gravity() {

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** The walk against the flow: what has been gathered since the end or the last control point. */
 final class Climb {
+  /** Below this a sum that should be zero is rounding, and no crest, Pa. */
+  private static final double ROUNDING = 1e-6;
+
   private final double downstream;
   private final List<Double> pressures = new ArrayList<>();
   private final List<Double> siphon = new ArrayList<>();
@@ -40,7 +43,7 @@ final class Climb {
     gatheredFriction += reach.friction().pascals();
     slope += reach.friction().slope();
     double raw = base() + gatheredStatic + gatheredFriction;
-    if (raw < 0) {
+    if (raw < -ROUNDING) {
       if (Double.isNaN(emptyFrom)) {
         double share = before <= 0 ? 0 : before / (before - raw);
         emptyFrom = lower.distanceM() + share * (upper.distanceM() - lower.distanceM());
@@ -52,7 +55,7 @@ final class Climb {
       pressures.add(0.0);
     } else {
       closeEmpty(lower);
-      pressures.add(raw);
+      pressures.add(Math.max(0, raw));
     }
   }
 

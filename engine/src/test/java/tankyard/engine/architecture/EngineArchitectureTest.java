@@ -55,6 +55,8 @@ class EngineArchitectureTest {
               "tankyard.engine.checks..",
               "tankyard.engine.takeoff..",
               "tankyard.engine.pricing..")
+          .layer("quick sums")
+          .definedBy("tankyard.engine.quick..")
           .layer("out")
           .definedBy("tankyard.engine.api..", "tankyard.engine.report..", "tankyard.engine.cli..")
           .whereLayer("out")
@@ -68,7 +70,9 @@ class EngineArchitectureTest {
           .whereLayer("document")
           .mayOnlyBeAccessedByLayers("study", "answers", "out")
           .whereLayer("physics")
-          .mayOnlyBeAccessedByLayers("network", "study", "answers", "out")
+          .mayOnlyBeAccessedByLayers("network", "study", "answers", "quick sums", "out")
+          .whereLayer("quick sums")
+          .mayOnlyBeAccessedByLayers("out")
           .because("laws know no lease, the lease knows no laws, and only the study joins them");
 
   @ArchTest

@@ -110,6 +110,16 @@ class LineLawTest {
   }
 
   @Test
+  void rounding_makes_no_crest_of_two_ends_at_one_height() {
+    LineLaw dip = over(new double[] {0, 100, 200, 300}, new double[] {258.1, 250.7, 251.3, 258.1});
+
+    MarchResult r = dip.march(0, WATER, 0);
+
+    assertThat(r.control()).isEmpty();
+    assertThat(r.partFull()).isEmpty();
+  }
+
+  @Test
   void standing_still_costs_the_height_alone() {
     MarchResult r = hill().march(0, WATER, 0);
 
