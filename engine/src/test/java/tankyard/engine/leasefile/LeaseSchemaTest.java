@@ -3,6 +3,11 @@ package tankyard.engine.leasefile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SchemaId;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SpecVersion;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +40,17 @@ class LeaseSchemaTest {
 
     assertThat(LeaseSchema.class.getResourceAsStream(LeaseSchema.RESOURCE))
         .hasBinaryContent(Files.readAllBytes(published));
+  }
+
+  @Test
+  void theSchemaIsOneByItsOwnStandard() {
+    JsonSchema standard =
+        JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(SchemaLocation.of(SchemaId.V202012));
+
+    assertThat(standard.validate(LeaseSchema.root())).isEmpty();
+    assertThat(standard.validate(LeaseMapper.mapper().createObjectNode().put("type", "lenght")))
+        .isNotEmpty();
   }
 
   @Test

@@ -127,7 +127,7 @@ final class RandomLease {
       case "from" -> things.get(0);
       case "to" -> things.get(1);
       case "currency" -> "USD";
-      case "model", "covers", "fitting" -> "part-" + random.nextInt(1000);
+      case "covers", "fitting" -> "part-" + random.nextInt(1000);
       default -> TEXTS[random.nextInt(TEXTS.length)];
     };
   }
