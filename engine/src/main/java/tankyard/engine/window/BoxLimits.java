@@ -21,6 +21,7 @@ import tankyard.engine.working.Working;
  * and line loss add on the way from the well.
  */
 final class BoxLimits {
+  private static final double CLOSE_PA = 1;
   private static final Source SOURCE =
       Source.definition("box limit less lift and line loss from the well to the gauge");
 
@@ -60,10 +61,11 @@ final class BoxLimits {
    */
   private PressureLimit limit(Well well, WellLoad load, double atNothingPa) {
     double limitPa = well.boxLimit().orElseThrow().pascals();
-    double addedPa = Math.max(load.liftPa() + load.frictionPa(), 0);
-    double gaugePa = limitPa - load.liftPa() - load.frictionPa();
-    boolean crestPasses = atNothingPa > limitPa && atNothingPa > addedPa;
-    double readingPa = crestPasses ? Math.min(gaugePa, limitPa - atNothingPa) : gaugePa;
+    double addedPa = load.liftPa() + load.frictionPa();
+    boolean crestAlonePasses =
+        atNothingPa > limitPa && atNothingPa > Math.max(0, addedPa) + CLOSE_PA;
+    double gaugePa = limitPa - addedPa;
+    double readingPa = crestAlonePasses ? Math.min(gaugePa, limitPa - atNothingPa) : gaugePa;
     return new PressureLimit(
         PressureLimit.Kind.STUFFING_BOX,
         well.id(),
