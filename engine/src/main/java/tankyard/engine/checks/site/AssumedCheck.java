@@ -1,6 +1,6 @@
 package tankyard.engine.checks.site;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
@@ -39,21 +39,31 @@ public final class AssumedCheck implements Check {
   }
 
   private Finding finding(List<Assumption> assumed) {
-    List<String> telling = new ArrayList<>();
-    for (String start : TELLING) {
-      assumed.stream()
-          .map(Assumption::words)
-          .filter(words -> words.startsWith(start) && telling.size() < MOST_NAMED)
-          .findFirst()
-          .ifPresent(telling::add);
-    }
-    String named =
-        telling.isEmpty() ? "." : "; those that tell most: " + String.join("; ", telling) + ".";
     String count =
         assumed.size() == 1
-            ? "Nobody typed 1 value, which is taken by habit"
-            : "Nobody typed " + assumed.size() + " values, which are taken by habit";
-    return Finding.of(id(), Severity.NOTE, "", count + named, SOURCE)
+            ? "Nobody typed 1 value, which is taken by habit: "
+            : "Nobody typed " + assumed.size() + " values, which are taken by habit, among them: ";
+    return Finding.of(
+            id(), Severity.NOTE, "", count + String.join("; ", named(assumed)) + ".", SOURCE)
         .mendedBy("Type what you know; each is listed with the value taken.");
+  }
+
+  /** The telling ones first, then the others as they come; what many things share counts once. */
+  private static List<String> named(List<Assumption> assumed) {
+    return assumed.stream()
+        .map(Assumption::words)
+        .distinct()
+        .sorted(Comparator.comparingInt(AssumedCheck::rank))
+        .limit(MOST_NAMED)
+        .toList();
+  }
+
+  private static int rank(String words) {
+    for (int i = 0; i < TELLING.size(); i++) {
+      if (words.startsWith(TELLING.get(i))) {
+        return i;
+      }
+    }
+    return TELLING.size();
   }
 }
