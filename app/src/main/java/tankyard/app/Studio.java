@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringExpression;
 import javafx.scene.layout.StackPane;
+import javafx.stage.Window;
 import tankyard.app.edit.Blanks;
 import tankyard.app.edit.Hand;
 import tankyard.app.edit.LeaseStore;
@@ -24,13 +24,12 @@ import tankyard.app.map.MapViewModel;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.app.memory.Memory;
 import tankyard.app.rack.RackView;
-import tankyard.app.shell.EmptyPane;
-import tankyard.app.shell.Pane;
 import tankyard.app.shell.Shell;
 import tankyard.app.shell.StudioWindow;
 import tankyard.app.solve.SolveService;
 import tankyard.app.style.Look;
 import tankyard.app.welcome.StartPage;
+import tankyard.app.working.WorkingWindow;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Pipe;
@@ -43,7 +42,7 @@ import tankyard.engine.leasefile.LeaseFiles;
  */
 public final class Studio {
   private final Outside outside;
-  private final LeaseStore store = new LeaseStore(EmptyLease.lease());
+  private final LeaseStore store = new LeaseStore(EmptyLease.lease(), Studio::objection);
   private final Selection selection = new Selection(store);
   private final ViewSettings view = new ViewSettings(store);
   private final Hand hand = new Hand();
@@ -88,16 +87,25 @@ public final class Studio {
     StudioActions actions = new StudioActions(shell.actions(), this);
     actions.fill();
     actions.lay(shell.menus());
+    WorkingWindow workings = new WorkingWindow(this::stage);
+    Panels panels = new Panels(store, selection, view, solve, workings::show);
     window =
         shell.window(
             new RackView(hand, outside.look()),
             new StackPane(mapPane, startPage),
-            strip(),
-            sheet(),
+            panels.strip(),
+            panels.sheet(),
             map.hintProperty(),
             map.cursorProperty());
     actions.setWindow(window);
     root = new StackPane(window);
+  }
+
+  /** What no lease file could hold is refused when it is typed, not when it is saved. */
+  private static Optional<String> objection(Lease lease) {
+    return LeaseFiles.problems("this lease", lease).stream()
+        .findFirst()
+        .map(p -> "Not taken: " + p.found() + ". Accepted: " + p.accepted() + ".");
   }
 
   private String usualPipe() {
@@ -105,24 +113,6 @@ public final class Studio {
         .findFirst()
         .map(Pipe::id)
         .orElse("");
-  }
-
-  private static List<Pane> strip() {
-    return List.of(
-        empty("findings", "Findings", "What needs fixing, worst first"),
-        empty("window", "Back-pressure window", "Between which gauge readings the separator works"),
-        empty("profile", "Profile", "Ground, pipe and pressure along a line"),
-        empty("tanks", "Vessels and tanks", "Minutes in the separator, days in the tanks"),
-        empty("injection", "Injection", "Pump power, hours and the permit"),
-        empty("bill", "Bill", "What to buy, and what it costs"));
-  }
-
-  private static Pane empty(String id, String title, String reason) {
-    return new Pane(id, title, reason, new EmptyPane(title, "Nothing worked out yet."));
-  }
-
-  private static EmptyPane sheet() {
-    return new EmptyPane("Nothing picked", "Pick a thing or a line on the map to see its sheet.");
   }
 
   public LeaseStore store() {
@@ -139,6 +129,10 @@ public final class Studio {
 
   public MapViewModel map() {
     return map;
+  }
+
+  public StudioWindow frame() {
+    return window;
   }
 
   public MapPane mapPane() {
@@ -159,6 +153,10 @@ public final class Studio {
 
   public StackPane window() {
     return root;
+  }
+
+  private Window stage() {
+    return root.getScene().getWindow();
   }
 
   /** The window's title: the lease, its file, and whether it is saved. */

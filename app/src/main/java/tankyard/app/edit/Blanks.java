@@ -171,7 +171,7 @@ public final class Blanks {
         Optional.empty(),
         Status.NEW,
         Optional.empty(),
-        LiquidRate.ofBarrelsPerDay(0),
+        LiquidRate.ofBarrelsPerDay(200),
         PIPE_CENTRE,
         PIPE_CENTRE,
         Optional.empty(),

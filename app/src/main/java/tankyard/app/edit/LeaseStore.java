@@ -1,6 +1,8 @@
 package tankyard.app.edit;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyLongProperty;
@@ -21,9 +23,21 @@ public final class LeaseStore {
   private final ReadOnlyStringWrapper undoName = new ReadOnlyStringWrapper(this, "undoName", "");
   private final ReadOnlyStringWrapper redoName = new ReadOnlyStringWrapper(this, "redoName", "");
   private final History history = new History();
+  private final Function<Lease, Optional<String>> objection;
   private Lease saved;
 
+  /** A store that only refuses what breaks the rules of a lease. */
   public LeaseStore(Lease first) {
+    this(first, lease -> Optional.empty());
+  }
+
+  /**
+   * A store that also refuses what somebody objects to, such as a value no file could hold.
+   *
+   * @param objection the reason, in words; asked for every edit but the steps of a drag
+   */
+  public LeaseStore(Lease first, Function<Lease, Optional<String>> objection) {
+    this.objection = objection;
     lease.set(first);
     saved = first;
   }
@@ -76,12 +90,23 @@ public final class LeaseStore {
   public void edit(Edit edit) {
     Lease base = history.base(edit, lease());
     Lease after = edit.apply(base);
-    List<LeaseRules.Broken> broken = LeaseRules.broken(after);
-    if (!broken.isEmpty()) {
-      throw new EditRefusedException(broken.get(0).words());
+    refuseIfBroken(after);
+    if (edit.gesture().isEmpty()) {
+      objection.apply(after).ifPresent(LeaseStore::refuse);
     }
     history.record(edit, base, after);
     show(after);
+  }
+
+  private static void refuseIfBroken(Lease after) {
+    List<LeaseRules.Broken> broken = LeaseRules.broken(after);
+    if (!broken.isEmpty()) {
+      refuse(broken.get(0).words());
+    }
+  }
+
+  private static void refuse(String words) {
+    throw new EditRefusedException(words);
   }
 
   public void undo() {

@@ -73,8 +73,8 @@ final class InPlace {
     if (e.getCode() == KeyCode.ESCAPE) {
       close();
       view.requestFocus();
+      e.consume();
     }
-    e.consume(); // A letter typed here must not reach the map's keys.
   }
 
   private void focusChanged(boolean focused) {

@@ -38,8 +38,10 @@ final class MapKeys {
   }
 
   private void pressed(KeyEvent e) {
-    if (e.isShortcutDown() || e.isAltDown()) {
-      return; // Those belong to the menus.
+    boolean typedInAField = e.getTarget() != view;
+    boolean belongsToAMenu = e.isShortcutDown() || e.isAltDown();
+    if (typedInAField || belongsToAMenu) {
+      return;
     }
     if (handle(e)) {
       map.sayHint();

@@ -26,8 +26,8 @@ public final class RackView extends ScrollPane {
     setFitToWidth(true);
     setFitToHeight(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
-    setMinWidth(168);
-    setPrefWidth(176);
+    setPrefWidth(190);
+    setMinWidth(USE_PREF_SIZE);
   }
 
   private static Label heading(String words) {

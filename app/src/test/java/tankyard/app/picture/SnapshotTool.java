@@ -45,22 +45,33 @@ public final class SnapshotTool {
   public static void main(String[] args) throws Exception {
     Path folder = Files.createDirectories(Path.of(args[0]));
     Lease lease = args.length > 1 ? LeaseFiles.read(Path.of(args[1])) : SmallLease.lease();
-    SnapshotTool tool = new SnapshotTool(folder, lease);
     Platform.startup(() -> {});
     Platform.setImplicitExit(false); // The window closes between two pictures.
-    tool.take("light", Shade.LIGHT, s -> {});
-    tool.take("dark", Shade.DARK, s -> {});
-    tool.take(
-        "empty", Shade.LIGHT, s -> s.store().open(SmallLease.bare().withSpotHeights(List.of())));
-    tool.take("picked", Shade.LIGHT, tool::pick);
-    tool.take("near", Shade.LIGHT, tool::near);
-    Platform.exit();
-    System.exit(0);
+    int exit = 1;
+    try {
+      new SnapshotTool(folder, lease).takeAll();
+      exit = 0;
+    } finally {
+      System.exit(exit);
+    }
+  }
+
+  private void takeAll() throws Exception {
+    take("light", Shade.LIGHT, s -> {});
+    take("dark", Shade.DARK, s -> {});
+    take("window", Shade.LIGHT, s -> s.frame().strip().show("window"));
+    take("picked", Shade.LIGHT, this::pick);
+    take("near", Shade.LIGHT, this::near);
+    take("empty", Shade.LIGHT, s -> s.store().open(nothing()));
+  }
+
+  private static Lease nothing() {
+    return SmallLease.bare().withSpotHeights(List.of());
   }
 
   private void pick(Studio studio) {
-    studio.store().edit(SetStatus.of(List.of("W3", "L3"), Status.REMOVE));
-    studio.map().desk().selection().select(lease.lines().get(5).id());
+    studio.store().edit(SetStatus.of(List.of(lease.wells().get(0).id()), Status.REMOVE));
+    studio.map().desk().selection().select(lease.lines().get(lease.lines().size() - 1).id());
   }
 
   private void near(Studio studio) {

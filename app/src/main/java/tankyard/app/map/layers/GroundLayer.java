@@ -1,10 +1,12 @@
 package tankyard.app.map.layers;
 
+import java.util.Comparator;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.ContourLine;
+import tankyard.app.map.plan.LabelPlacer;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanHeight;
 import tankyard.app.map.plan.Relief;
@@ -19,9 +21,11 @@ public final class GroundLayer implements Layer {
       for (Relief.Terrace terrace : p.relief().terraces()) {
         terrace(p, terrace);
       }
-      for (ContourLine contour : p.relief().contours()) {
-        contour(p, contour);
-      }
+      p.relief().contours().forEach(contour -> stroke(p, contour));
+      LabelPlacer placer = new LabelPlacer();
+      p.relief().contours().stream()
+          .sorted(Comparator.comparing(contour -> !contour.heavy()))
+          .forEach(contour -> words(p, placer, contour));
     }
     if (p.shown().heights()) {
       p.plan().heights().forEach(h -> height(p, h));
@@ -43,7 +47,7 @@ public final class GroundLayer implements Layer {
     }
   }
 
-  private static void contour(Painting p, ContourLine contour) {
+  private static void stroke(Painting p, ContourLine contour) {
     GraphicsContext g = p.g();
     double[] xs = contour.spots().stream().mapToDouble(p.camera()::x).toArray();
     double[] ys = contour.spots().stream().mapToDouble(p.camera()::y).toArray();
@@ -51,10 +55,9 @@ public final class GroundLayer implements Layer {
     g.setLineWidth(contour.heavy() ? 1.4 : 0.8);
     g.setLineDashes();
     g.strokePolyline(xs, ys, xs.length);
-    words(p, contour);
   }
 
-  private static void words(Painting p, ContourLine contour) {
+  private static void words(Painting p, LabelPlacer placer, ContourLine contour) {
     Camera camera = p.camera();
     double sinceLast = WORDS_APART_PX * 0.6;
     for (int i = 0; i + 1 < contour.spots().size(); i++) {
@@ -63,7 +66,12 @@ public final class GroundLayer implements Layer {
       double leg = camera.px(a.metresTo(b));
       sinceLast += leg;
       double width = Lettering.width(contour.words(), Lettering.NOTE);
-      if (sinceLast > WORDS_APART_PX && leg > width * 1.6) {
+      MapSpot middle = a.towards(b, 0.5);
+      boolean room =
+          sinceLast > WORDS_APART_PX
+              && leg > width * 1.6
+              && placer.takes(camera.x(middle), camera.y(middle), width, width);
+      if (room) {
         along(p, contour.words(), a, b, width);
         sinceLast = 0;
       }

@@ -130,9 +130,11 @@ public final class LabelLayer implements Layer {
     double x = p.camera().x(mark.at());
     double y = p.camera().y(mark.at());
     GraphicsContext g = p.g();
-    g.setFill(p.inks().least());
+    boolean least = mark.badge().end() == Badge.End.LEAST;
+    double up = least ? 1 : -1; // The least pushes up from below, the most holds down from above.
+    g.setFill(least ? p.inks().least() : p.inks().most());
     double[] xs = {x - 6, x + 6, x};
-    double[] ys = {y + 5, y + 5, y - 6};
+    double[] ys = {y + 5 * up, y + 5 * up, y - 6 * up};
     g.fillPolygon(xs, ys, 3);
     double width = Lettering.plateWidth(mark.badge().words());
     Optional<LabelPlacer.Box> box =

@@ -8,7 +8,7 @@ import tankyard.app.style.Symbols;
 
 /** The things: outlines to scale, or symbols where the outline would be too small. */
 public final class ThingLayer implements Layer {
-  private static final double HALO_PX = 7;
+  static final double HALO_PX = 7;
 
   @Override
   public void paint(Painting p) {

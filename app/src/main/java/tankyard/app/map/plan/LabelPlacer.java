@@ -48,6 +48,12 @@ public final class LabelPlacer {
     taken.add(new Box(centreX - width / 2, centreY - height / 2, width, height));
   }
 
+  /** Takes the place around a point for a label if it is free. */
+  public boolean takes(double centreX, double centreY, double width, double height) {
+    Box box = new Box(centreX - width / 2, centreY - height / 2, width, height);
+    return first(List.of(box), false).isPresent();
+  }
+
   /**
    * Makes labels prefer a place that this stroke does not cross; they may cross it if they must.
    */

@@ -40,7 +40,7 @@ public final class PlanMaker {
   private Plan make() {
     List<PlanLine> lines =
         lease.lines().stream().map(this::line).flatMap(Optional::stream).toList();
-    List<PlanMark> marks = lines.stream().map(results::crest).flatMap(Optional::stream).toList();
+    List<PlanMark> marks = lines.stream().flatMap(l -> results.marks(l).stream()).toList();
     return new Plan(
         lease.things().map(this::thing).toList(),
         lines,

@@ -69,16 +69,23 @@ final class PlanResults {
     return limit.thingId().equals(thingId);
   }
 
-  /** The mark of a line that sets an end of the window: at its crest, or where it ends. */
-  Optional<PlanMark> crest(PlanLine line) {
-    return windows.stream()
-        .flatMap(w -> w.least().stream())
-        .filter(l -> l.thingId().equals(line.id()))
-        .findFirst()
-        .map(l -> new PlanMark(line.id(), governingSpot(line, l), least(l)));
+  /** The marks of a line that sets an end of the window: at its crest, or where it ends. */
+  List<PlanMark> marks(PlanLine line) {
+    List<PlanMark> marks = new ArrayList<>();
+    for (Window window : windows) {
+      window
+          .least()
+          .filter(l -> sets(l, line.id()))
+          .ifPresent(l -> marks.add(new PlanMark(line.id(), spotOf(line, l), least(l))));
+      window
+          .most()
+          .filter(l -> sets(l, line.id()))
+          .ifPresent(l -> marks.add(new PlanMark(line.id(), line.along(0.5), most(l))));
+    }
+    return marks;
   }
 
-  private MapSpot governingSpot(PlanLine line, PressureLimit limit) {
+  private MapSpot spotOf(PlanLine line, PressureLimit limit) {
     Optional<LineResult> found = line(line.id());
     if (limit.kind() != PressureLimit.Kind.CREST || found.isEmpty()) {
       return line.along(1);

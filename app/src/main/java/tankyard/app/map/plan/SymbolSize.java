@@ -40,6 +40,11 @@ public record SymbolSize(double widthPx, double heightPx, boolean toScale) {
     };
   }
 
+  /** The same with a rim around it. */
+  public SymbolSize wider(double px) {
+    return new SymbolSize(widthPx + px, heightPx + px, toScale);
+  }
+
   public double radius() {
     return Math.max(widthPx, heightPx) / 2;
   }

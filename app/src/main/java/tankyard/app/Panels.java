@@ -1,0 +1,59 @@
+package tankyard.app;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.layout.Region;
+import tankyard.app.edit.LeaseStore;
+import tankyard.app.edit.Selection;
+import tankyard.app.edit.ViewSettings;
+import tankyard.app.pressure.PressureView;
+import tankyard.app.pressure.PressureViewModel;
+import tankyard.app.shell.EmptyPane;
+import tankyard.app.shell.Pane;
+import tankyard.app.solve.SolveService;
+import tankyard.engine.working.Working;
+
+/** Makes the sheet and the panes of the strip. */
+final class Panels {
+  private final LeaseStore store;
+  private final Selection selection;
+  private final ViewSettings view;
+  private final SolveService solve;
+  private final Consumer<Working> showWorking;
+
+  Panels(
+      LeaseStore store,
+      Selection selection,
+      ViewSettings view,
+      SolveService solve,
+      Consumer<Working> showWorking) {
+    this.store = store;
+    this.selection = selection;
+    this.view = view;
+    this.solve = solve;
+    this.showWorking = showWorking;
+  }
+
+  List<Pane> strip() {
+    return List.of(
+        empty("findings", "Findings", "What needs fixing, worst first"),
+        new Pane(
+            "window",
+            "Back-pressure window",
+            "Between which gauge readings the separator works, and what sets either end",
+            new PressureView(new PressureViewModel(selection, view, solve, showWorking))),
+        empty("profile", "Profile", "Ground, pipe and pressure along a line"),
+        empty("tanks", "Vessels and tanks", "Minutes in the separator, days in the tanks"),
+        empty("injection", "Injection", "Pump power, hours and the permit"),
+        empty("bill", "Bill", "What to buy, and what it costs"));
+  }
+
+  Region sheet() {
+    return new EmptyPane(
+        store.lease().name(), "Pick a thing or a line on the map to see its sheet.");
+  }
+
+  private static Pane empty(String id, String title, String reason) {
+    return new Pane(id, title, reason, new EmptyPane(title, "Nothing worked out yet."));
+  }
+}
