@@ -23,7 +23,7 @@ public final class NetworkSolver {
     if (tree.isAll()) {
       return new Solved(tree.flow(), pressure, Auditor.audit(network, tree.flow(), pressure, 0));
     }
-    return new LoopNewton(network, tree.flow(), pressure).solve();
+    return new LoopNewton(network, tree, pressure).solve();
   }
 
   /** Pressures from the held joints outwards along the tree. */

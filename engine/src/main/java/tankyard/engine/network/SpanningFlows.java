@@ -2,9 +2,11 @@ package tankyard.engine.network;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -67,19 +69,35 @@ final class SpanningFlows {
   }
 
   private void carry() {
-    for (Run run : network.runs()) {
-      flow.put(run.id(), 0.0);
-    }
+    Map<String, Double> still = new HashMap<>();
+    network.runs().forEach(run -> still.put(run.id(), 0.0));
+    flow.putAll(balanced(still));
+  }
+
+  /**
+   * Flows that satisfy every free joint to the last digit: runs beside the tree keep theirs, and
+   * the tree's own carry what that leaves.
+   */
+  Map<String, Double> balanced(Map<String, Double> given) {
+    Map<String, Double> exact = new HashMap<>(given);
+    Set<Run> tree = Collections.newSetFromMap(new IdentityHashMap<>());
+    tree.addAll(towardsHeld.values());
     Map<String, Double> through = new HashMap<>();
+    for (Run run : network.runs()) {
+      if (!tree.contains(run)) {
+        through.merge(run.from(), -given.get(run.id()), Double::sum);
+        through.merge(run.to(), given.get(run.id()), Double::sum);
+      }
+    }
     for (int i = outwards.size() - 1; i >= 0; i--) {
       String here = outwards.get(i);
       Run run = towardsHeld.get(here);
-      if (run == null) {
-        continue;
+      if (run != null) {
+        double out = network.joint(here).inflow() + through.getOrDefault(here, 0.0);
+        exact.put(run.id(), run.from().equals(here) ? out : -out);
+        through.merge(run.otherEnd(here), out, Double::sum);
       }
-      double out = network.joint(here).inflow() + through.getOrDefault(here, 0.0);
-      flow.put(run.id(), run.from().equals(here) ? out : -out);
-      through.merge(run.otherEnd(here), out, Double::sum);
     }
+    return exact;
   }
 }

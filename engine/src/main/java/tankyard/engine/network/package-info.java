@@ -10,7 +10,9 @@
  * <p>SI: m3/s, gauge Pa. Flow is positive from a run's start to its end.
  *
  * <p>Trees are swept; loops are solved by Newton's method in global gradient form (Todini and
- * Pilati 1988, from memory). Dense: made for the tens of joints of a lease.
+ * Pilati 1988, from memory) on a sparse matrix, ordered by approximate minimum degree and factored
+ * by a library. At the end the flows are balanced to the last digit and everything is added up
+ * again.
  *
  * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against a
  * published three-loop network and in {@code NetworkPropertyTest} on random trees and loops.
