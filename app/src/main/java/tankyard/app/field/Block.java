@@ -7,4 +7,7 @@ public sealed interface Block<R> permits Section, Rows {
   String title();
 
   List<Entry<R>> allEntries();
+
+  /** Buttons beside the heading. */
+  List<FormAction> actions();
 }

@@ -1,6 +1,5 @@
 package tankyard.app.field;
 
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -61,18 +60,12 @@ public abstract sealed class Entry<R> permits TypedEntry, ChoiceEntry {
   /** Makes the change; a refusal becomes the field's error. */
   final boolean change(UnaryOperator<R> change) {
     try {
-      context.host().change(context.editName(capitalised()), context.key(id), change);
+      context.host().change(context.editName(label), context.key(id), change);
       setError("");
       return true;
     } catch (IllegalArgumentException refused) {
       setError(refused.getMessage());
       return false;
     }
-  }
-
-  private String capitalised() {
-    return label.isEmpty()
-        ? id
-        : label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1);
   }
 }

@@ -50,6 +50,14 @@ public record Part<R, T>(Function<R, T> get, BiFunction<R, T, R> with) {
     return new Component<R>(owner, component).part();
   }
 
+  /** The record with another value in one component. */
+  @SuppressWarnings("unchecked")
+  public static <R extends Record> R put(R record, String component, Object value) {
+    return new Component<>((Class<R>) record.getClass(), component)
+        .<Object>part()
+        .with(record, value);
+  }
+
   /** A component that holds a quantity or perhaps a quantity, as the amount that was typed. */
   static <R extends Record> Part<R, Optional<Amount>> amount(Component<R> component) {
     QuantityKind kind = component.quantity();

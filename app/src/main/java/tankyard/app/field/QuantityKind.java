@@ -67,6 +67,13 @@ enum QuantityKind {
         .orElseThrow(() -> new IllegalArgumentException(type + " is no quantity"));
   }
 
+  static QuantityKind of(Dimension dimension) {
+    return Arrays.stream(values())
+        .filter(kind -> kind.dimension == dimension)
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(dimension + " has no record"));
+  }
+
   Dimension dimension() {
     return dimension;
   }

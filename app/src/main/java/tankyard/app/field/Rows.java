@@ -7,7 +7,7 @@ import java.util.Optional;
  * A small table of entries under one heading: pegs, cases, fittings.
  *
  * @param whenEmpty what stands there while there is no row: what to do
- * @param add a button below the rows, if rows can be added
+ * @param actions what adds a row
  */
 public record Rows<R>(
     String id,
@@ -15,11 +15,12 @@ public record Rows<R>(
     List<String> columns,
     List<Row<R>> rows,
     String whenEmpty,
-    Optional<FormAction> add)
+    List<FormAction> actions)
     implements Block<R> {
   public Rows {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
+    actions = List.copyOf(actions);
   }
 
   /**

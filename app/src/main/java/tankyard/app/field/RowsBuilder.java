@@ -14,7 +14,7 @@ public final class RowsBuilder<R> {
   private final Consumer<Block<R>> done;
   private final List<Rows.Row<R>> rows = new ArrayList<>();
   private String whenEmpty = "";
-  private Optional<FormAction> add = Optional.empty();
+  private final List<FormAction> actions = new ArrayList<>();
 
   RowsBuilder(
       EntryContext<R> context,
@@ -57,12 +57,12 @@ public final class RowsBuilder<R> {
   }
 
   public RowsBuilder<R> add(String words, String why, Runnable run) {
-    add = Optional.of(new FormAction(id + "-add", words, why, run));
+    actions.add(new FormAction(id + "-add", words, why, run));
     return this;
   }
 
   /** Ends the table. */
   public void end() {
-    done.accept(new Rows<>(id, title, columns, rows, whenEmpty, add));
+    done.accept(new Rows<>(id, title, columns, rows, whenEmpty, actions));
   }
 }

@@ -7,6 +7,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A small table of fields, one line a row, errors below the row they belong to. */
@@ -24,7 +25,6 @@ final class RowsView {
     } else {
       box.getChildren().add(grid(rows, form));
     }
-    rows.add().ifPresent(action -> box.getChildren().add(button(action)));
     return box;
   }
 
@@ -35,6 +35,9 @@ final class RowsView {
     for (int c = 0; c < width; c++) {
       ColumnConstraints column = new ColumnConstraints();
       boolean field = c > 0 && c < width - 1;
+      if (!field) {
+        column.setMinWidth(Region.USE_PREF_SIZE);
+      }
       column.setHgrow(field || width == 2 ? Priority.ALWAYS : Priority.SOMETIMES);
       grid.getColumnConstraints().add(column);
     }
@@ -65,19 +68,10 @@ final class RowsView {
   }
 
   private static Button removeButton(FormAction action) {
-    Button button = button(action);
+    Button button = FormView.button(action);
     button.setText("×");
     button.setAccessibleText(action.why());
     button.getStyleClass().setAll("button", "small", "remove-row");
-    return button;
-  }
-
-  private static Button button(FormAction action) {
-    Button button = new Button(action.words());
-    button.setId(action.id());
-    button.getStyleClass().add("small");
-    button.setTooltip(Describe.tooltip(action.why()));
-    button.setOnAction(e -> action.run().run());
     return button;
   }
 

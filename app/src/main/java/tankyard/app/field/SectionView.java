@@ -20,13 +20,18 @@ final class SectionView {
     grid.getColumnConstraints().addAll(share(LABEL_SHARE), share(100 - LABEL_SHARE));
     int row = 0;
     for (Entry<?> entry : section.entries()) {
-      Control control = form.control(entry);
-      grid.add(label(entry, control), 0, row);
-      grid.add(control, 1, row);
-      grid.add(Describe.error(entry), 0, row + 1, 2, 1);
-      row += 2;
+      row = add(grid, entry, form.control(entry), row);
     }
     return grid;
+  }
+
+  private static int add(GridPane grid, Entry<?> entry, Control control, int row) {
+    boolean wide = entry instanceof ChoiceEntry<?, ?> choice && choice.isWide();
+    int below = wide ? row + 1 : row;
+    grid.add(label(entry, control), 0, row, wide ? 2 : 1, 1);
+    grid.add(control, wide ? 0 : 1, below, wide ? 2 : 1, 1);
+    grid.add(Describe.error(entry), 0, below + 1, 2, 1);
+    return below + 2;
   }
 
   private static Label label(Entry<?> entry, Control control) {

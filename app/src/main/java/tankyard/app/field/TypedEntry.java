@@ -12,7 +12,7 @@ import javafx.beans.property.StringProperty;
  * {@link #restore}; until then it stays, whatever the document does.
  */
 public abstract sealed class TypedEntry<R> extends Entry<R>
-    permits AmountEntry, NameEntry, CountEntry {
+    permits AmountEntry, NameEntry, CountEntry, AddEntry {
   private final StringProperty text = new SimpleStringProperty(this, "text", "");
   private final ReadOnlyStringWrapper prompt = new ReadOnlyStringWrapper(this, "prompt", "");
   private String shown = "";
@@ -83,6 +83,7 @@ public abstract sealed class TypedEntry<R> extends Entry<R>
       readOrExplain(text.get());
     } else {
       setError("");
+      context().drafts().drop(draftKey()); // typed as it is printed: no change told us so
     }
   }
 

@@ -18,7 +18,7 @@ final class TypedField extends CustomTextField {
     bind(this, entry);
     setOnAction(e -> entry.commit());
     if (entry.mayBeEmpty() && entry.isNumber()) {
-      setRight(clearButton(entry));
+      setLeft(clearButton(entry)); // so that all numbers end at the same edge
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Consumer;
 import javafx.geometry.HPos;
-import javafx.geometry.Pos;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
@@ -13,8 +12,6 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.text.TextAlignment;
 import tankyard.engine.working.Working;
 
 /** Draws sets of figures below one line of column headings. */
@@ -23,7 +20,7 @@ public final class FigureGrid extends GridPane {
   private static final double HEADING_WIDTH = 76;
 
   private final List<FigureColumn> columns;
-  private final Consumer<Working> showWorking;
+  private final FigureCells cells;
   private final Consumer<String> select;
   private int next;
 
@@ -36,7 +33,7 @@ public final class FigureGrid extends GridPane {
   public FigureGrid(
       List<FigureColumn> columns, Consumer<Working> showWorking, Consumer<String> select) {
     this.columns = List.copyOf(columns);
-    this.showWorking = showWorking;
+    this.cells = new FigureCells(this.columns, showWorking);
     this.select = select;
     getStyleClass().add("figure-grid");
     getStylesheets()
@@ -77,15 +74,7 @@ public final class FigureGrid extends GridPane {
 
   private void addHeadings() {
     for (int c = 0; c < columns.size(); c++) {
-      Label heading = new Label(columns.get(c).heading());
-      heading.getStyleClass().add("figure-heading");
-      if (columns.get(c).current()) {
-        heading.getStyleClass().add("current-case");
-      }
-      heading.setWrapText(true);
-      heading.setTextAlignment(TextAlignment.RIGHT);
-      heading.setAlignment(Pos.BOTTOM_RIGHT);
-      heading.setMinHeight(Region.USE_PREF_SIZE);
+      Label heading = cells.heading(c);
       heading.setMaxWidth(HEADING_WIDTH);
       GridPane.setValignment(heading, VPos.BOTTOM);
       add(heading, c + 1, next);
@@ -108,43 +97,10 @@ public final class FigureGrid extends GridPane {
   }
 
   private void addRow(FigureRow row) {
-    Label label = new Label(row.heading());
-    label.getStyleClass().add("figure-label");
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    if (!row.why().isEmpty()) {
-      Tooltip why = new Tooltip(row.why());
-      why.setWrapText(true);
-      why.setMaxWidth(320);
-      label.setTooltip(why);
-    }
-    add(label, 0, next);
+    add(FigureCells.label(row), 0, next);
     for (int c = 0; c < row.figures().size(); c++) {
-      add(cell(row, c), c + 1, next);
+      add(cells.cell(row, c), c + 1, next);
     }
     next++;
-  }
-
-  private Node cell(FigureRow row, int column) {
-    Figure figure = row.figures().get(column);
-    boolean current = column < columns.size() && columns.get(column).current();
-    if (figure.working().isEmpty()) {
-      Label plain = new Label(figure.text());
-      plain.getStyleClass().addAll("figure", current ? "current-case" : "other-case");
-      plain.setWrapText(!row.figures().isEmpty() && row.unit().isEmpty());
-      plain.setTextAlignment(TextAlignment.RIGHT);
-      return plain;
-    }
-    Hyperlink link = new Hyperlink(figure.text());
-    link.getStyleClass().setAll("figure", "figure-link", current ? "current-case" : "other-case");
-    link.setAccessibleText(
-        row.heading() + ", " + columns.get(column).heading() + ": " + figure.text());
-    link.setTooltip(new Tooltip("Show the working"));
-    link.setOnAction(
-        e -> {
-          link.setVisited(false);
-          showWorking.accept(figure.working().get().get());
-        });
-    return link;
   }
 }

@@ -90,6 +90,9 @@ public final class FigureRows<C> {
 
   private FigureRows<C> words(
       String label, String unit, String why, List<Optional<Figure>> figures) {
+    if (figures.stream().allMatch(Optional::isEmpty)) {
+      return this; // the row would be all dashes
+    }
     rows.add(
         new FigureRow(
             label, unit, why, figures.stream().map(f -> f.orElse(Figure.unknown())).toList()));
@@ -119,7 +122,7 @@ public final class FigureRows<C> {
       List<Optional<Supplier<Working>>> workings) {
     Optional<Unit> unit = wanted.or(() -> unitOf(values));
     if (unit.isEmpty()) {
-      return this; // no case has it: the row would be all dashes
+      return this; // the row would be all dashes
     }
     List<Double> numbers =
         values.stream().flatMap(Optional::stream).map(q -> q.in(unit.get())).toList();

@@ -83,6 +83,14 @@ class EntryTest {
   }
 
   @Test
+  void followsTheDocumentAgainAfterAValueTypedJustAsItIsPrinted() {
+    notebook.type("page-oil", "7 bbl/d");
+    notebook.page = new Notebook().page;
+    notebook.form.show(notebook.page);
+    assertThat(notebook.typed("page-oil").textProperty().get()).isEqualTo("3 bbl/d");
+  }
+
+  @Test
   void theReasonGoesAwayAsSoonAsItIsMended() {
     notebook.type("page-oil", "nonsense");
     notebook.typed("page-oil").textProperty().set("12 gpm");
@@ -128,7 +136,7 @@ class EntryTest {
   @Test
   void namesTheStepAndMergesByField() {
     notebook.type("page-oil", "5");
-    assertThat(notebook.names).containsExactly("Oil of Page 1");
+    assertThat(notebook.names).containsExactly("oil of Page 1");
     assertThat(notebook.keys).containsExactly("page-1/page-oil");
   }
 

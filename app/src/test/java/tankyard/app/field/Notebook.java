@@ -34,7 +34,7 @@ final class Notebook implements FormHost<Notebook.Page> {
   Form<Page> form = build();
 
   Form<Page> build() {
-    FormBuilder<Page> builder = new FormBuilder<>(this, drafts, "page-1", "Page 1");
+    FormBuilder<Page> builder = new FormBuilder<>(this, drafts, "page-1", () -> "Page 1");
     Part<Page, Page> whole = new Part<>(p -> p, (p, q) -> q);
     builder.section("Numbers");
     Fields<Page, Page> fields = builder.on("page", whole, Page.class);

@@ -1,0 +1,165 @@
+package tankyard.app.figures;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.InjectionResult;
+import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.WellResult;
+import tankyard.engine.units.Unit;
+
+/** Which results stand in which row, with the reason why they matter; lines have a class apart. */
+public final class ResultRows {
+  private final CaseFigures figures;
+
+  public ResultRows(CaseFigures figures) {
+    this.figures = figures;
+  }
+
+  public List<FigureRow> well(String id) {
+    return figures
+        .<WellResult>rows(c -> c.well(id))
+        .computed(
+            "At the stuffing box",
+            "With the regulator at its setting and all that runs with this well running.",
+            WellResult::box)
+        .plain("of it static", "Height, and the oil above the inlet.", r -> Optional.of(r.lift()))
+        .plain("of it friction", "Lost in the lines on the way.", r -> Optional.of(r.friction()))
+        .plain("Stuffing box stands", "As typed above.", WellResult::limit)
+        .plain(
+            "Rate while running",
+            "All fluid: the day's barrels come in the hours it runs.",
+            r -> Optional.of(r.rate()))
+        .words("Goes to", "Where its fluid ends up.", r -> Optional.of(name(r.separatorId())))
+        .rows();
+  }
+
+  public List<FigureRow> separator(String id) {
+    return figures
+        .<SeparatorResult>rows(c -> c.separator(id))
+        .maybeIn(
+            Unit.MINUTE,
+            "Oil stays",
+            "How long the oil stands above the water: time for the water to drop out of it.",
+            SeparatorResult::oilMinutes)
+        .maybeIn(
+            Unit.MINUTE,
+            "Water stays",
+            "How long the water stands below the oil: time for the oil to rise out of it.",
+            SeparatorResult::waterMinutes)
+        .plain("Oil comes in", "Oil of all wells that reach it.", r -> Optional.of(r.oil()))
+        .plain("Water comes in", "Water of all wells that reach it.", r -> Optional.of(r.water()))
+        .computed(
+            "Water leg sized for",
+            "Peaks pass the day's average: the leg must take them.",
+            SeparatorResult::designWater)
+        .rows();
+  }
+
+  /** All oil tanks together. */
+  public List<FigureRow> oilStorage() {
+    return figures
+        .<StorageResult>rows(c -> Optional.of(c.storage()))
+        .plain("Oil made", "Of all wells together.", s -> Optional.of(s.oilRate()))
+        .maybe(
+            "Usable",
+            "From the sales outlets up to the high switches: what lies below is bottoms.",
+            StorageResult::oilUsable)
+        .maybe(
+            "Room needed",
+            "One load, and what comes while the road is out.",
+            StorageResult::oilNeeded)
+        .maybeIn(
+            Unit.DAY_UNIT,
+            "Between loads",
+            "How often the truck must come.",
+            StorageResult::haulInterval)
+        .maybeIn(
+            Unit.DAY_UNIT,
+            "Road may be out",
+            "With a load still to be taken when it closes.",
+            StorageResult::roadOut)
+        .rows();
+  }
+
+  /** All water tanks together. */
+  public List<FigureRow> waterStorage() {
+    return figures
+        .<StorageResult>rows(c -> Optional.of(c.storage()))
+        .plain("Water made", "Of all wells together.", s -> Optional.of(s.waterRate()))
+        .maybe("Room above pump-on", "Up to the overflow's lip.", StorageResult::waterRoom)
+        .maybeIn(
+            Unit.HOUR,
+            "Runs over after",
+            "With the injection pump down and the wells running.",
+            StorageResult::waterHours)
+        .rows();
+  }
+
+  public List<FigureRow> overflow(String lineId) {
+    return figures
+        .<OverflowResult>rows(
+            c -> c.overflows().stream().filter(o -> o.lineId().equals(lineId)).findFirst())
+        .computed(
+            "Passes by gravity",
+            "What runs through it by itself, venting as it goes.",
+            OverflowResult::capacity)
+        .plain(
+            "All fluid",
+            "What comes over when the dump valve is stuck shut: oil and water together.",
+            r -> Optional.of(r.allFluid()))
+        .rows();
+  }
+
+  public List<FigureRow> pump(String id) {
+    return figures
+        .<InjectionResult>rows(c -> injection(c, id))
+        .plain("Pumps", "The rate while it runs.", r -> Optional.of(r.rate()))
+        .computed(
+            "Runs a day",
+            "To put the day's water away; 12 to 20 hours leave room for repairs and growth.",
+            InjectionResult::hours)
+        .computed(
+            "At the wellhead",
+            "Follows the rate while it runs and not the day's average: a permit limits this.",
+            InjectionResult::wellhead)
+        .computed(
+            "At the pump",
+            "What its discharge gauge shows while it runs.",
+            InjectionResult::discharge)
+        .plain("Lost in the line", "Friction between the two.", r -> Optional.of(r.lineLoss()))
+        .maybe(
+            "Red line on the pump's gauge",
+            "There the wellhead is at its permit.",
+            InjectionResult::redLine)
+        .computed("Power at the shaft", "The motor must give it.", InjectionResult::power)
+        .words("Into", "Where the water goes.", r -> Optional.of(name(r.wellId())))
+        .rows();
+  }
+
+  public List<FigureRow> injectionWell(String id) {
+    return figures
+        .<InjectionResult>rows(
+            c -> c.injections().stream().filter(i -> i.wellId().equals(id)).findFirst())
+        .computed(
+            "At the wellhead",
+            "While the pump runs: a permit limits this.",
+            InjectionResult::wellhead)
+        .plain("Goes in", "The pump's rate while it runs.", r -> Optional.of(r.rate()))
+        .computed("Hours a day", "The pump must run.", InjectionResult::hours)
+        .rows();
+  }
+
+  private static Optional<InjectionResult> injection(CaseResult c, String pumpId) {
+    return c.injections().stream().filter(i -> i.pumpId().equals(pumpId)).findFirst();
+  }
+
+  private String name(String id) {
+    Lease lease = figures.answer().lease();
+    return lease.thing(id).map(Thing::name).orElse(id);
+  }
+}

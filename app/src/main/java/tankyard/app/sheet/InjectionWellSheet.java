@@ -1,0 +1,33 @@
+package tankyard.app.sheet;
+
+import tankyard.app.field.Fields;
+import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.Lease;
+
+/** The fields of an injection well. */
+final class InjectionWellSheet {
+  private InjectionWellSheet() {}
+
+  static void fill(SheetForm sheet, String id) {
+    sheet.form.section("");
+    Fields<Lease, InjectionWell> well = sheet.thing("injection-well", id, InjectionWell.class);
+    well.amount(
+        "wellheadHeight", "Wellhead above its ground", "Its height counts as the line's end.");
+    sheet.form.section("Takes water");
+    well.amount(
+        "pressureAtNoFlow", "Pressure with no flow", "What it holds when the pump stands still.");
+    well.amount(
+        "resistance",
+        "Rises by",
+        "How much the wellhead's pressure rises with the rate while pumping.");
+    sheet.form.section("Permit");
+    well.amount("permitPressure", "Most pressure", "At the wellhead, as the permit says.")
+        .assumedFrom(lease -> "not checked");
+    well.amount("permitRate", "Most in a day", "As the permit says.")
+        .assumedFrom(lease -> "not checked");
+    well.amount("depth", "Depth of the zone", "To the top of the injection zone.")
+        .assumedFrom(lease -> "not known");
+    sheet.place("injection-well", id);
+    sheet.ground(well, id);
+  }
+}

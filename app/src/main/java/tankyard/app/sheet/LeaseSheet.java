@@ -1,0 +1,125 @@
+package tankyard.app.sheet;
+
+import java.util.List;
+import tankyard.app.field.Fields;
+import tankyard.app.field.Part;
+import tankyard.engine.lease.Fluids;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Practice;
+import tankyard.engine.lease.Prices;
+import tankyard.engine.lease.Site;
+import tankyard.engine.study.Defaults;
+import tankyard.engine.units.Unit;
+
+/** The lease's own fields, shown while nothing is picked. */
+final class LeaseSheet {
+  private LeaseSheet() {}
+
+  static void fill(SheetForm sheet) {
+    sheet.form.section("");
+    Fields<Lease, Lease> lease = sheet.form.on("lease", LeasePlaces.whole(), Lease.class);
+    lease.text("name", "Name", "Stands on every print.").required();
+    lease.text("note", "Note", "Whatever the next reader should know.").manyLines();
+    fluids(sheet);
+    CaseSections.fill(sheet);
+    practice(sheet);
+    site(sheet);
+    BermSection.fill(sheet);
+    prices(sheet);
+  }
+
+  private static void fluids(SheetForm sheet) {
+    sheet.form.section("Fluids");
+    Fields<Lease, Fluids> fluids =
+        sheet.form.on("fluids", Part.of(Lease.class, "fluids"), Fluids.class);
+    fluids
+        .amount(
+            "oil", "Oil", "Gravity at 60 °F; weight on every leg, and how thick it is when cold.")
+        .unit(Unit.DEGREE_API, Unit.DEGREE_API);
+    fluids
+        .amount("brine", "Brine", "Gravity at 60 °F: each foot to lift weighs by it.")
+        .unit(Unit.SPECIFIC_GRAVITY, Unit.SPECIFIC_GRAVITY);
+    fluids
+        .amount("pourPoint", "Pour point", "Below it a line that stood still may not start again.")
+        .assumedFrom(l -> "not checked");
+    fluids
+        .amount(
+            "inversion",
+            "Water carries from",
+            "Share of water above which the water carries the oil and the line runs thin.")
+        .assumedFrom(l -> "usual share assumed");
+    ViscosityRows.fill(sheet);
+  }
+
+  private static void practice(SheetForm sheet) {
+    sheet.form.section("Practice");
+    Fields<Lease, Practice> practice =
+        sheet.form.on("practice", Part.of(Lease.class, "practice"), Practice.class);
+    practice
+        .amount("designWater", "Design water", "The leg's rate over the day's average.")
+        .unit(Unit.ONE, Unit.ONE)
+        .assumed(Assumed.of(Defaults.DESIGN_WATER));
+    practice
+        .amount("margin", "Margin on the least", "Kept above what must be reached.")
+        .assumed(Assumed.of(Defaults.MARGIN));
+    practice
+        .amount("reliefShare", "Share of the relief", "The gauge stays below it.")
+        .assumed(Assumed.of(Defaults.RELIEF_SHARE));
+    practice
+        .amount("depth", "Lines buried", "Where a line does not say otherwise.")
+        .assumed(Assumed.of(Defaults.DEPTH));
+    practice.amount("load", "A truck takes", "Ask the hauler.").assumed(Assumed.of(Defaults.LOAD));
+    practice
+        .amount("roadOut", "Road out for", "Oil tanks must hold a load and what comes then.")
+        .unit(Unit.DAY_UNIT, Unit.DAY_UNIT)
+        .assumed(Assumed.of(Defaults.ROAD_OUT));
+    practice
+        .amount("nightOut", "Nobody looks for", "Tanks must hold what comes then.")
+        .assumed(Assumed.of(Defaults.NIGHT_OUT));
+  }
+
+  private static void site(SheetForm sheet) {
+    sheet.form.section("Site");
+    Fields<Lease, Site> site = sheet.form.on("site", Part.of(Lease.class, "site"), Site.class);
+    site.text("datum", "Heights are from", "The one mark all elevations are measured from.")
+        .prompt("not said");
+    site.amount("altitude", "Datum above sea level", "For the air pressure.")
+        .assumedFrom(l -> "not known");
+    site.amount("groundSummer", "Ground in summer", "At the depth of the lines.")
+        .assumed(Assumed.of(Defaults.GROUND_SUMMER));
+    site.amount("groundWinter", "Ground in winter", "Cold oil is thick: winter governs friction.")
+        .assumed(Assumed.of(Defaults.GROUND_WINTER));
+    site.amount(
+            "heightAccuracy",
+            "Heights are good to",
+            "Plus or minus; 10 ft of GPS are 4.6 psi of brine on either end of the window.")
+        .assumedFrom(l -> "not said: no band");
+  }
+
+  private static void prices(SheetForm sheet) {
+    sheet.form.section("Prices");
+    Fields<Lease, Prices> prices =
+        sheet.form.on("prices", Part.of(Lease.class, "prices"), Prices.class);
+    prices
+        .amount("contingency", "Contingency", "10 to 15 % on firm quotes, 25 % on guesses.")
+        .assumed("0 %");
+    prices.amount("tax", "Tax on goods", "Work is not taxed here.").assumed("0 %");
+  }
+
+  /** How much is drawn, in words. */
+  static List<String> facts(Lease lease) {
+    return List.of(
+        count(lease.wells().size(), "well")
+            + ", "
+            + count(lease.lines().size(), "line")
+            + ", "
+            + count(lease.spotHeights().size(), "spot height")
+            + ", "
+            + count(lease.prices().quotes().size(), "quote")
+            + ".");
+  }
+
+  private static String count(int number, String what) {
+    return number + " " + what + (number == 1 ? "" : "s");
+  }
+}

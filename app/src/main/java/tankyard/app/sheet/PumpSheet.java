@@ -1,0 +1,60 @@
+package tankyard.app.sheet;
+
+import java.util.Optional;
+import tankyard.app.field.Fields;
+import tankyard.app.field.Part;
+import tankyard.engine.catalog.Catalog;
+import tankyard.engine.catalog.PumpType;
+import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.study.Defaults;
+
+/** The fields of an injection pump. */
+final class PumpSheet {
+  private PumpSheet() {}
+
+  static void fill(SheetForm sheet, String id) {
+    sheet.form.section("");
+    Fields<Lease, InjectionPump> pump = sheet.thing("pump", id, InjectionPump.class);
+    sheet.model(
+        pump,
+        "Pump",
+        "A catalogue pump fills in rate, efficiency and motor.",
+        PumpType.class,
+        type -> true,
+        model(sheet.catalog));
+    pump.amount(
+        "rate",
+        "Pumps",
+        "While it runs. The wellhead's pressure follows this, not the day's average.");
+    pump.amount("efficiency", "Efficiency", "Pump and drive together: the motor makes up the rest.")
+        .assumed(Assumed.of(Defaults.PUMP_EFFICIENCY));
+    pump.amount("motor", "Motor", "Its nameplate, to hold against the power it must give.")
+        .assumedFrom(lease -> "not checked");
+    pump.amount("relief", "Relief valve", "On its discharge, piped back, no valve under it.")
+        .assumedFrom(lease -> "not checked");
+    sheet.form.section("Heights above its ground");
+    pump.amount("suctionHeight", "Suction", "Water must stand above it.");
+    pump.amount("dischargeHeight", "Discharge", "Its gauge reads from here.");
+    sheet.place("pump", id);
+    sheet.ground(pump, id);
+  }
+
+  private static Part<InjectionPump, Optional<String>> model(Catalog catalog) {
+    Part<InjectionPump, Optional<String>> plain = Part.of(InjectionPump.class, "model");
+    return new Part<>(
+        plain::in,
+        (pump, id) -> {
+          InjectionPump named = plain.with(pump, id);
+          return id.flatMap(i -> catalog.item(i, PumpType.class))
+              .map(type -> filled(named, type))
+              .orElse(named);
+        });
+  }
+
+  private static InjectionPump filled(InjectionPump pump, PumpType type) {
+    InjectionPump filled = Part.put(pump, "rate", type.rate());
+    filled = Part.put(filled, "efficiency", Optional.of(type.efficiency()));
+    return Part.put(filled, "motor", Optional.of(type.motor()));
+  }
+}

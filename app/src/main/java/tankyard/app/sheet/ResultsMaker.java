@@ -1,0 +1,159 @@
+package tankyard.app.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.app.figures.CaseFigures;
+import tankyard.app.figures.CaseTable;
+import tankyard.app.figures.Digits;
+import tankyard.app.figures.FigureRow;
+import tankyard.app.figures.FigureSet;
+import tankyard.app.figures.LineRows;
+import tankyard.app.figures.ResultRows;
+import tankyard.app.sheet.SheetResults.Notice;
+import tankyard.app.sheet.SheetResults.WorkedFact;
+import tankyard.engine.api.LeaseAnswer;
+import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Well;
+import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Unit;
+import tankyard.engine.window.PressureLimit;
+import tankyard.engine.window.Setting;
+import tankyard.engine.window.Window;
+import tankyard.engine.working.Computed;
+
+/** Picks from an answer what concerns one thing, one line or the lease. */
+final class ResultsMaker {
+  private final CaseFigures figures;
+  private final LeaseAnswer answer;
+
+  ResultsMaker(CaseFigures figures) {
+    this.figures = figures;
+    this.answer = figures.answer();
+  }
+
+  SheetResults results(List<String> ids) {
+    if (ids.size() > 1) {
+      return SheetResults.none();
+    }
+    String id = ids.isEmpty() ? "" : ids.get(0);
+    return new SheetResults(notices(id), facts(id), table(id), assumed(id));
+  }
+
+  private List<Notice> notices(String id) {
+    return answer.findings().stream()
+        .filter(f -> f.thingId().equals(id))
+        .map(f -> new Notice(f.severity().words(), f.words()))
+        .distinct()
+        .toList();
+  }
+
+  private List<String> assumed(String id) {
+    return answer.assumptions().stream()
+        .filter(a -> a.thingId().equals(id))
+        .map(a -> a.words())
+        .toList();
+  }
+
+  private CaseTable table(String id) {
+    List<FigureRow> rows = rows(id);
+    return rows.isEmpty()
+        ? CaseTable.empty()
+        : new CaseTable(figures.columns(), List.of(new FigureSet("", "", rows)));
+  }
+
+  private List<FigureRow> rows(String id) {
+    Lease lease = answer.lease();
+    ResultRows all = new ResultRows(figures);
+    Optional<Thing> thing = lease.thing(id);
+    if (thing.isPresent()) {
+      return rows(thing.get(), all);
+    }
+    return lease
+        .line(id)
+        .map(
+            line ->
+                line.service() == Service.OVERFLOW ? all.overflow(id) : LineRows.of(figures, id))
+        .orElse(List.of());
+  }
+
+  private static List<FigureRow> rows(Thing thing, ResultRows all) {
+    if (thing instanceof Well) {
+      return all.well(thing.id());
+    }
+    if (thing instanceof Separator) {
+      return all.separator(thing.id());
+    }
+    if (thing instanceof Tank tank) {
+      return tank.duty() == Tank.Duty.OIL ? all.oilStorage() : all.waterStorage();
+    }
+    if (thing instanceof InjectionPump) {
+      return all.pump(thing.id());
+    }
+    return thing instanceof InjectionWell ? all.injectionWell(thing.id()) : List.of();
+  }
+
+  private List<WorkedFact> facts(String id) {
+    List<WorkedFact> facts = new ArrayList<>();
+    answer.window(id).ifPresent(window -> facts.addAll(facts(window)));
+    if (id.isEmpty()) {
+      answer.berm().ifPresent(berm -> facts.add(fact(berm)));
+      facts.add(bill());
+    }
+    return facts;
+  }
+
+  private List<WorkedFact> facts(Window window) {
+    List<WorkedFact> facts = new ArrayList<>();
+    window
+        .least()
+        .ifPresent(l -> facts.add(limit("Least on the gauge", l, "What must be reached.")));
+    window
+        .most()
+        .ifPresent(m -> facts.add(limit("Most on the gauge", m, "What must not be passed.")));
+    window.setting().ifPresent(s -> facts.add(setting(s)));
+    return facts;
+  }
+
+  private WorkedFact limit(String label, PressureLimit limit, String why) {
+    return new WorkedFact(
+        label, shown(limit.gauge()) + ", " + limit.name(), why, limit.gauge()::working);
+  }
+
+  private WorkedFact setting(Setting setting) {
+    String label = setting.typed() ? "Set at the regulator" : "Recommended setting";
+    String fits = setting.fits() ? "" : ", not in the window";
+    return new WorkedFact(
+        label,
+        shown(setting.regulator()) + fits,
+        "What to screw the regulator to.",
+        setting.regulator()::working);
+  }
+
+  private WorkedFact fact(BermResult berm) {
+    return new WorkedFact(
+        "Berm must be",
+        shown(berm.needed()) + " high",
+        "The largest tank, the rain and the freeboard. Local rules decide.",
+        berm.needed()::working);
+  }
+
+  private WorkedFact bill() {
+    var totals = answer.bill().totals();
+    return new WorkedFact(
+        "Bill", totals.words(), "Goods, work, contingency and tax.", totals::working);
+  }
+
+  private String shown(Computed<? extends Quantity> computed) {
+    Quantity value = computed.value();
+    Unit unit = figures.units().unit(value.dimension());
+    return Digits.withUnit(unit, value.in(unit));
+  }
+}
