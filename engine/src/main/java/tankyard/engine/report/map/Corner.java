@@ -19,7 +19,7 @@ import tankyard.engine.lease.Well;
  */
 record Corner(String title, List<Thing> things, Rectangle2D lease) {
   /** Closer than this on the page, in points, two things count as one crowd. */
-  private static final double CLOSE = 56;
+  private static final double CLOSE = 64;
 
   /** More enlarged corners have no room beside the map. */
   private static final int MOST = 2;

@@ -22,13 +22,13 @@ final class Ground {
     this.anySpots = anySpots;
   }
 
-  static Ground of(Lease lease, Palette palette, UnitSystem units) {
+  static Ground of(Lease lease, Frame frame, Palette palette, UnitSystem units) {
     tankyard.engine.terrain.Ground surface = LeaseGround.of(lease).surface();
     Optional<GroundLayer> layer =
         surface.facets().isEmpty()
             ? Optional.empty()
             : Optional.of(new GroundLayer(Contours.of(surface.facets()), palette, units))
-                .filter(l -> l.covers(Extent.of(lease)));
+                .filter(l -> l.covers(frame));
     List<Rectangle2D> things = lease.things().map(Ground::place).toList();
     List<Spot> beside =
         layer.isPresent()

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
@@ -26,7 +25,7 @@ final class GroundLayer {
   private static final int INDEX = 5;
   private static final double LEAST_LABELLED = 90;
 
-  /** Where less of the lease than this has known ground, contours would mislead. */
+  /** Where less of the page than this has known ground, contours would mislead. */
   private static final double LEAST_KNOWN = 0.3;
 
   private final Contours contours;
@@ -42,20 +41,16 @@ final class GroundLayer {
     this.step = range > 0 ? RoundSteps.atLeast(range / CONTOURS) : 0;
   }
 
-  /** For the legend: "Contours every 5 ft"; empty where the ground is flat or unknown. */
+  /** For the legend: "contours every 5 ft". */
   String words() {
-    return step > 0 ? "Contours every " + Figures.significant(step, 3) + " " + unit.symbol() : "";
+    return "contours every " + Figures.significant(step, 3) + " " + unit.symbol();
   }
 
   /** Whether enough of the ground is known to draw it. */
-  boolean covers(Rectangle2D leaseM) {
-    Geometry lease =
-        new GeometryFactory()
-            .toGeometry(
-                new Envelope(
-                    leaseM.getMinX(), leaseM.getMaxX(), leaseM.getMinY(), leaseM.getMaxY()));
+  boolean covers(Frame frame) {
+    Geometry window = window(frame);
     return step > 0
-        && contours.known().intersection(lease).getArea() >= LEAST_KNOWN * lease.getArea();
+        && contours.known().intersection(window).getArea() >= LEAST_KNOWN * window.getArea();
   }
 
   void paint(Graphics2D g, Frame frame, Labels labels) {

@@ -40,12 +40,12 @@ final class Page {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.setColor(palette.paper());
     g.fill(new Rectangle2D.Double(0, 0, WIDE, HIGH));
-    Ground ground = Ground.of(results.lease(), palette, units);
     Frame frame =
         Frame.around(
             new Rectangle2D.Double(EDGE, EDGE, WIDE - SIDE - GAP - 2 * EDGE, HIGH - 2 * EDGE),
             Extent.of(results.lease()),
             ROOM);
+    Ground ground = Ground.of(results.lease(), frame, palette, units);
     List<Corner> corners = Corner.of(results.lease(), frame);
     lease(g, ground, frame, corners);
     side(g, ground, corners);
