@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
+import tankyard.engine.quick.cli.SumCommand;
 
 /** The command line as a function. */
 public final class Cli {
@@ -38,9 +39,9 @@ public final class Cli {
             .addSubcommand(new BillCommand(errand))
             .addSubcommand(new DemoCommand(errand));
     OneLineErrors errors = new OneLineErrors();
-    return all.setParameterExceptionHandler(errors)
-        .setExecutionExceptionHandler(errors)
-        .setUsageHelpWidth(100);
+    all.setParameterExceptionHandler(errors).setExecutionExceptionHandler(errors);
+    // Added last, since it words its own errors.
+    return all.addSubcommand("sum", SumCommand.commandLine()).setUsageHelpWidth(100);
   }
 
   private static PrintWriter utf8(PrintStream stream) {

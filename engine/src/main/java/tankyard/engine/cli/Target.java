@@ -2,6 +2,8 @@ package tankyard.engine.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -31,7 +33,8 @@ final class Target {
     try {
       Files.createDirectories(path);
     } catch (IOException e) {
-      throw complaint("a folder that can't be made (" + e + ")", "a folder to write into", e);
+      throw complaint(
+          "a folder that can't be made (" + reason(e) + ")", "a folder to write into", e);
     }
     return this;
   }
@@ -56,13 +59,25 @@ final class Target {
       Files.write(path, bytes);
     } catch (IOException e) {
       throw complaint(
-          "a place that can't be written (" + e + ")", "a file or folder that can be written", e);
+          "a place that can't be written (" + reason(e) + ")",
+          "a file or folder that can be written",
+          e);
     }
   }
 
   @Override
   public String toString() {
     return path.toString();
+  }
+
+  /** What the machine says, without the name of the file or of a class. */
+  private static String reason(IOException e) {
+    if (e instanceof AccessDeniedException) {
+      return "not allowed";
+    }
+    boolean told = e instanceof FileSystemException;
+    String reason = told ? ((FileSystemException) e).getReason() : e.getMessage();
+    return reason == null ? "no reason given" : reason;
   }
 
   private UnusableException complaint(String found, String accepted, Throwable cause) {

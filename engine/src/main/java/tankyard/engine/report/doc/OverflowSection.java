@@ -39,14 +39,14 @@ final class OverflowSection {
             Figure.RATE,
             Rounding.DOWN,
             result.capacity());
-    double short_ =
-        result.allFluid().toBarrelsPerDay() - result.capacity().value().toBarrelsPerDay();
+    boolean enough =
+        result.capacity().value().toBarrelsPerDay() >= result.allFluid().toBarrelsPerDay();
     return List.of(
         name,
         designCase.designCase().name(),
         passes.digits(),
         draft.digits(Figure.RATE, result.allFluid()),
-        short_ > 0 ? "too small: the rest spills" : "yes",
+        enough ? "yes" : "too small: the rest spills",
         passes.mark());
   }
 }

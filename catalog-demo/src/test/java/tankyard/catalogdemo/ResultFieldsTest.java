@@ -1,0 +1,70 @@
+package tankyard.catalogdemo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The page of the results' JSON names every field that is written, and no other. */
+class ResultFieldsTest {
+  private static final Path PAGE = Path.of("../docs/results-json.md");
+  private static final Pattern ROW = Pattern.compile("(?m)^\\| `([^`]+)` \\|");
+
+  @TempDir Path folder;
+
+  @Test
+  void everyFieldStandsOnThePageAndEveryRowOfThePageIsWritten() throws Exception {
+    ObjectMapper mapper = new ObjectMapper();
+    Set<String> written = new TreeSet<>();
+    for (String file : Typed.examples()) {
+      walk("", mapper.readTree(Typed.run("size", "--json", file).out()), written);
+    }
+    Typed.run("demo", "--out", folder.toString());
+    walk("", mapper.readTree(folder.resolve("result.json").toFile()), written);
+
+    Set<String> onThePage = new TreeSet<>();
+    Matcher row = ROW.matcher(Files.readString(PAGE));
+    while (row.find()) {
+      onThePage.add(row.group(1));
+    }
+    assertThat(onThePage).containsExactlyElementsOf(written);
+  }
+
+  /** Paths to values; a quantity is one value, and limits and settings have one shape each. */
+  private static void walk(String path, JsonNode node, Set<String> found) {
+    boolean quantity = node.has("value") && node.has("unit") && !path.startsWith("workings");
+    if (node.isObject() && !quantity) {
+      node.fieldNames().forEachRemaining(f -> walk(joined(path, f), node.get(f), found));
+    } else if (node.isArray()) {
+      node.forEach(element -> walk(path + "[]", element, found));
+    } else {
+      found.add(path);
+    }
+  }
+
+  private static String joined(String path, String field) {
+    if (path.equals("bill.perThing")) {
+      return path + ".ID";
+    }
+    if (path.equals("windows[]")
+        && (field.equals("least") || field.equals("most") || field.equals("tankAlone"))) {
+      return "LIMIT";
+    }
+    if (path.equals("windows[]") && (field.equals("needed") || field.equals("allowed"))) {
+      return "LIMITS";
+    }
+    if (path.equals("windows[]") && (field.equals("recommended") || field.equals("setting"))) {
+      return "SETTING";
+    }
+    String start = path.equals("LIMITS[]") ? "LIMIT" : path;
+    return start.isEmpty() ? field : start + "." + field;
+  }
+}
