@@ -53,7 +53,7 @@ class PrintedWorkingsTest {
     List<String> wrong = new ArrayList<>();
     results.forEach(
         (lease, json) -> {
-          assertThat(json.get("workings")).as(lease).hasSizeGreaterThan(40);
+          assertThat(json.get("workings")).as(lease).hasSizeGreaterThan(20);
           for (JsonNode working : json.get("workings")) {
             Map<String, Double> inputs = new HashMap<>();
             for (JsonNode input : working.get("inputs")) {

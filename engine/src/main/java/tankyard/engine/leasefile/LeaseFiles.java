@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -37,8 +38,14 @@ public final class LeaseFiles {
       throw e;
     } catch (NoSuchFileException e) {
       throw problem(file.toString(), "no such file", READABLE, e);
+    } catch (AccessDeniedException e) {
+      throw problem(file.toString(), "a file that you may not read", READABLE, e);
+    } catch (FileSystemException e) {
+      throw problem(
+          file.toString(), "a file that does not open (" + e.getReason() + ")", READABLE, e);
     } catch (IOException e) {
-      throw problem(file.toString(), "a file that does not open (" + e + ")", READABLE, e);
+      throw problem(
+          file.toString(), "a file that does not open (" + e.getMessage() + ")", READABLE, e);
     }
   }
 
