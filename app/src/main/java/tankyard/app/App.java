@@ -48,7 +48,7 @@ public final class App extends Application {
     Recovery recovery =
         new Recovery(home.resolve("unsaved"), studio.store(), studio.desk(), dialogs);
     show(stage, studio, look, memory);
-    studio.startWith();
+    studio.startWith(getParameters().getRaw());
     recovery.offer();
     keepCopies(recovery);
     stage.setOnCloseRequest(

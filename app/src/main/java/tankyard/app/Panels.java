@@ -6,11 +6,17 @@ import javafx.scene.layout.Region;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
+import tankyard.app.findings.FindingsView;
+import tankyard.app.findings.FindingsViewModel;
 import tankyard.app.pressure.PressureView;
 import tankyard.app.pressure.PressureViewModel;
+import tankyard.app.profile.ProfileView;
+import tankyard.app.profile.ProfileViewModel;
+import tankyard.app.pumps.PumpsPanel;
 import tankyard.app.shell.EmptyPane;
 import tankyard.app.shell.Pane;
 import tankyard.app.solve.SolveService;
+import tankyard.app.tanks.TanksPanel;
 import tankyard.engine.working.Working;
 
 /** Makes the sheet and the panes of the strip. */
@@ -36,16 +42,32 @@ final class Panels {
 
   List<Pane> strip() {
     return List.of(
-        empty("findings", "Findings", "What needs fixing, worst first"),
+        new Pane("findings", "Findings", "What needs fixing, worst first", findings()),
         new Pane(
             "window",
             "Back-pressure window",
             "Between which gauge readings the separator works, and what sets either end",
             new PressureView(new PressureViewModel(selection, view, solve, showWorking))),
-        empty("profile", "Profile", "Ground, pipe and pressure along a line"),
-        empty("tanks", "Vessels and tanks", "Minutes in the separator, days in the tanks"),
-        empty("injection", "Injection", "Pump power, hours and the permit"),
+        new Pane(
+            "profile",
+            "Profile",
+            "Ground, pipe and pressure along a line, or from a well to the separator",
+            new ProfileView(new ProfileViewModel(selection, view, solve))),
+        new Pane(
+            "tanks",
+            "Vessels and tanks",
+            "Minutes in the separator, days to a load, hours to spilling",
+            TanksPanel.make(selection, view, solve, showWorking)),
+        new Pane(
+            "injection",
+            "Injection",
+            "Pump power, hours a day and how near the permit is",
+            PumpsPanel.make(selection, view, solve, showWorking)),
         empty("bill", "Bill", "What to buy, and what it costs"));
+  }
+
+  private Region findings() {
+    return new FindingsView(new FindingsViewModel(selection, solve, showWorking));
   }
 
   Region sheet() {

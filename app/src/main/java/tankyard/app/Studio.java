@@ -3,7 +3,9 @@ package tankyard.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.binding.Bindings;
@@ -179,11 +181,14 @@ public final class Studio {
         .concat("");
   }
 
-  /** The demo lease where there is one, else the start page. */
-  void startWith() {
+  /** The file asked for, else the demo lease where there is one, else the start page. */
+  void startWith(List<String> files) {
+    mapPane.view().requestFocus();
+    if (!files.isEmpty() && desk.open(Path.of(files.get(0)).toAbsolutePath())) {
+      return;
+    }
     if (demo().isPresent()) {
       openDemo();
-      mapPane.view().requestFocus();
     } else {
       startPage.open();
     }
