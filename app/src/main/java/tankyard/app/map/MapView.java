@@ -60,6 +60,7 @@ public final class MapView extends Pane {
     accessibleTextProperty().bind(map.spokenProperty());
     focusRing.getStyleClass().add("ty-focus-ring");
     focusRing.setMouseTransparent(true);
+    focusRing.setManaged(false);
     inPlace = new InPlace(this);
     menu = new MapMenu(this, map, inPlace);
     getChildren().addAll(canvas, focusRing, inPlace.field());

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Badge;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.LabelPlacer;
@@ -15,6 +14,7 @@ import tankyard.app.map.plan.PlanLine;
 import tankyard.app.map.plan.PlanMark;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.plan.SymbolSize;
+import tankyard.engine.lease.Status;
 
 /**
  * Names, a few results, and plates on what sets the window. The important first; what finds no room
@@ -66,10 +66,18 @@ public final class LabelLayer implements Layer {
     if (isLit(p, thing.id())) {
       return 0;
     }
+    if (thing.status() == Status.REMOVE) {
+      return 6;
+    }
     if (!thing.badges().isEmpty()) {
       return 1;
     }
-    return thing.kind() == ThingKind.TEE ? 4 : thing.kind() == ThingKind.WELL ? 3 : 2;
+    return switch (thing.kind()) {
+      case SEPARATOR -> 2;
+      case OIL_TANK, WATER_TANK, INJECTION_PUMP, INJECTION_WELL -> 3;
+      case WELL -> 4;
+      case TEE -> 5;
+    };
   }
 
   private static void thing(Painting p, LabelPlacer placer, PlanThing thing) {

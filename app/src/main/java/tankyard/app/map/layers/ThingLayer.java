@@ -1,10 +1,14 @@
 package tankyard.app.map.layers;
 
+import java.util.Comparator;
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.plan.SymbolSize;
 import tankyard.app.style.Symbols;
+import tankyard.engine.lease.Status;
 
 /** The things: outlines to scale, or symbols where the outline would be too small. */
 public final class ThingLayer implements Layer {
@@ -13,13 +17,23 @@ public final class ThingLayer implements Layer {
   @Override
   public void paint(Painting p) {
     Symbols symbols = new Symbols(p.g(), p.inks());
-    for (PlanThing thing : p.plan().things()) {
+    List<PlanThing> fromBelow =
+        p.plan().things().stream().sorted(Comparator.comparingInt(ThingLayer::height)).toList();
+    for (PlanThing thing : fromBelow) {
       SymbolSize size = SymbolSize.of(thing, p.camera());
       double x = p.camera().x(thing.at());
       double y = p.camera().y(thing.at());
       halo(p, thing, x, y, size);
       symbols.draw(thing.kind(), x, y, size.widthPx(), size.heightPx(), thing.status());
     }
+  }
+
+  /** Where symbols crowd, what goes away lies lowest and the separator on top. */
+  private static int height(PlanThing thing) {
+    if (thing.status() == Status.REMOVE) {
+      return 0;
+    }
+    return thing.kind() == ThingKind.SEPARATOR ? 2 : 1;
   }
 
   private static void halo(Painting p, PlanThing thing, double x, double y, SymbolSize size) {

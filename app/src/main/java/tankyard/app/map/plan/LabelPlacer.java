@@ -80,10 +80,10 @@ public final class LabelPlacer {
             new Box(x - dx - width, y - height / 2, width, height),
             new Box(x - width / 2, y - dy - height, width, height),
             new Box(x - width / 2, y + dy, width, height),
-            new Box(x + dx * 0.8, y - dy - height * 0.8, width, height),
-            new Box(x + dx * 0.8, y + dy - height * 0.2, width, height),
-            new Box(x - dx * 0.8 - width, y - dy - height * 0.8, width, height),
-            new Box(x - dx * 0.8 - width, y + dy - height * 0.2, width, height));
+            new Box(x + dx, y - dy - height * 0.8, width, height),
+            new Box(x + dx, y + dy - height * 0.2, width, height),
+            new Box(x - dx - width, y - dy - height * 0.8, width, height),
+            new Box(x - dx - width, y + dy - height * 0.2, width, height));
     return first(places, must);
   }
 
@@ -102,13 +102,17 @@ public final class LabelPlacer {
     return first(places, must);
   }
 
+  /** The best of the places: covering nothing if it can, then crossing as few strokes as it can. */
   private Optional<Box> first(List<Box> places, boolean must) {
-    Optional<Box> free =
+    Optional<Box> best =
         places.stream()
-            .filter(p -> taken.stream().noneMatch(p::covers))
-            .min(Comparator.comparingLong(this::crossed));
-    Optional<Box> chosen = free.or(() -> must ? Optional.of(places.get(0)) : Optional.empty());
-    chosen.ifPresent(taken::add);
-    return chosen;
+            .filter(p -> must || covered(p) == 0)
+            .min(Comparator.comparingLong(this::covered).thenComparingLong(this::crossed));
+    best.ifPresent(taken::add);
+    return best;
+  }
+
+  private long covered(Box box) {
+    return taken.stream().filter(box::covers).count();
   }
 }
