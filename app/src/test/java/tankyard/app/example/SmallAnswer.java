@@ -60,7 +60,7 @@ public final class SmallAnswer {
         List.of(SmallWindow.open()),
         Optional.empty(),
         findings(),
-        NoAnswer.NO_BILL,
+        SmallBill.bill(),
         List.of(),
         List.of(
             new Assumption("W1", "runs 24 h a day", MADE_UP),
