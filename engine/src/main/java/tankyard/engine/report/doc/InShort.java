@@ -89,8 +89,9 @@ final class InShort {
 
   private String rates(CaseResult first) {
     StorageResult storage = first.storage();
-    return results.lease().wells().stream().filter(w -> w.status().stays()).count()
-        + " wells make "
+    long wells = results.lease().wells().stream().filter(w -> w.status().stays()).count();
+    return wells
+        + (wells == 1 ? " well makes " : " wells make ")
         + draft.words(Figure.RATE, storage.oilRate())
         + " of oil and "
         + draft.words(Figure.RATE, storage.waterRate())

@@ -13,18 +13,12 @@ import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * Finds each label a place where nothing else stands. Things and lines are kept off first; then
  * labels come one after the other, and each takes the first free place near what it names.
  */
 final class Labels {
-  private static final GeometryFactory SHAPES = new GeometryFactory();
-
-  /** Room around a label. */
-  private static final double ROOM = 2;
-
   /** How far off, in points, a label may stand; far ones get a leader. */
   private static final double[] FAR = {4, 12, 22, 34, 48, 64, 84, 108};
 
@@ -48,12 +42,12 @@ final class Labels {
   private record Waiting(List<Point2D> way, String text) {}
 
   void keepOff(Rectangle2D box) {
-    taken.add(box(box.getX(), box.getY(), box.getWidth(), box.getHeight()));
+    taken.add(Boxes.box(box.getX(), box.getY(), box.getWidth(), box.getHeight()));
   }
 
   void keepOff(List<Point2D> way) {
     if (way.size() > 1) {
-      lines.add(line(way));
+      lines.add(Boxes.line(way));
     }
   }
 
@@ -94,7 +88,7 @@ final class Labels {
   private static void leader(Graphics2D g, Rectangle2D symbol, Geometry box, Color color) {
     Coordinate to = box.getCentroid().getCoordinate();
     Coordinate from = new Coordinate(symbol.getCenterX(), symbol.getCenterY());
-    Geometry seen = line(from, to).difference(box).difference(box(symbol));
+    Geometry seen = Boxes.line(from, to).difference(box).difference(Boxes.box(symbol));
     if (seen.getNumPoints() >= 2) {
       Coordinate[] ends = seen.getCoordinates();
       g.setColor(color);
@@ -107,8 +101,8 @@ final class Labels {
 
   /** East, west, above, below, then the corners. */
   private static List<Geometry> around(Rectangle2D s, double wide, double high, double gap) {
-    double w = wide + 2 * ROOM;
-    double h = high + 2 * ROOM;
+    double w = wide + 2 * Boxes.ROOM;
+    double h = high + 2 * Boxes.ROOM;
     double east = s.getMaxX() + gap;
     double west = s.getX() - gap - w;
     double above = s.getY() - gap - h;
@@ -117,14 +111,14 @@ final class Labels {
     double midY = s.getCenterY() - h / 2;
     double in = gap * 0.3;
     return List.of(
-        box(east, midY, w, h),
-        box(midX, above, w, h),
-        box(midX, below, w, h),
-        box(west, midY, w, h),
-        box(east - in, above + in, w, h),
-        box(east - in, below - in, w, h),
-        box(west + in, above + in, w, h),
-        box(west + in, below - in, w, h));
+        Boxes.box(east, midY, w, h),
+        Boxes.box(midX, above, w, h),
+        Boxes.box(midX, below, w, h),
+        Boxes.box(west, midY, w, h),
+        Boxes.box(east - in, above + in, w, h),
+        Boxes.box(east - in, below - in, w, h),
+        Boxes.box(west + in, above + in, w, h),
+        Boxes.box(west + in, below - in, w, h));
   }
 
   /** Names a line with the first of these texts that finds room, or not at all. */
@@ -155,11 +149,11 @@ final class Labels {
     if (from.distance(to) < wide * 0.9) {
       return false;
     }
-    double angle = upright(Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()));
+    double angle = Boxes.upright(Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()));
     double off = side * (type.height() / 2 + 5);
     double x = from.getX() + share * (to.getX() - from.getX()) - off * Math.sin(angle);
     double y = from.getY() + share * (to.getY() - from.getY()) + off * Math.cos(angle);
-    Geometry box = turned(x, y, wide, type.height(), angle);
+    Geometry box = Boxes.turned(x, y, wide, type.height(), angle);
     if (!fits(box) || lines.stream().anyMatch(box::intersects)) {
       return false;
     }
@@ -183,9 +177,9 @@ final class Labels {
       Point2D to = waiting.way().get(i + 1);
       double x = (from.getX() + to.getX()) / 2;
       double y = (from.getY() + to.getY()) / 2;
-      double angle = upright(Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()));
+      double angle = Boxes.upright(Math.atan2(to.getY() - from.getY(), to.getX() - from.getX()));
       Type type = Type.SMALL;
-      Geometry box = turned(x, y, type.width(waiting.text()), type.height(), angle);
+      Geometry box = Boxes.turned(x, y, type.width(waiting.text()), type.height(), angle);
       if (fits(box) && lines.stream().noneMatch(box::intersects)) {
         place(waiting.text(), type, palette.contour(), x, y, angle, box);
         return;
@@ -226,7 +220,7 @@ final class Labels {
     double left = -wide / 2;
     double top = -high / 2;
     g.setColor(palette.veil());
-    g.fill(new RoundRectangle2D.Double(left - ROOM, top, wide + 2 * ROOM, high, 5, 5));
+    g.fill(new RoundRectangle2D.Double(left - Boxes.ROOM, top, wide + 2 * Boxes.ROOM, high, 5, 5));
     g.setColor(label.color());
     g.setFont(label.type().font());
     g.drawString(label.text(), (float) left, (float) (top + label.type().ascent()));
@@ -240,53 +234,5 @@ final class Labels {
     }
     order.sort(Comparator.comparingDouble(i -> -way.get(i).distance(way.get(i + 1))));
     return order;
-  }
-
-  /** The same direction, so that the text never stands on its head. */
-  private static double upright(double angle) {
-    if (angle > Math.PI / 2) {
-      return angle - Math.PI;
-    }
-    return angle <= -Math.PI / 2 ? angle + Math.PI : angle;
-  }
-
-  private static Geometry box(Rectangle2D r) {
-    return box(r.getX(), r.getY(), r.getWidth(), r.getHeight());
-  }
-
-  private static Geometry box(double x, double y, double wide, double high) {
-    return SHAPES.createPolygon(
-        new Coordinate[] {
-          new Coordinate(x, y),
-          new Coordinate(x + wide, y),
-          new Coordinate(x + wide, y + high),
-          new Coordinate(x, y + high),
-          new Coordinate(x, y)
-        });
-  }
-
-  private static Geometry turned(double x, double y, double wide, double high, double angle) {
-    double cos = Math.cos(angle);
-    double sin = Math.sin(angle);
-    double w = wide / 2 + ROOM;
-    double h = high / 2;
-    Coordinate[] ring = new Coordinate[5];
-    double[][] corners = {{-w, -h}, {w, -h}, {w, h}, {-w, h}, {-w, -h}};
-    for (int i = 0; i < 5; i++) {
-      ring[i] =
-          new Coordinate(
-              x + corners[i][0] * cos - corners[i][1] * sin,
-              y + corners[i][0] * sin + corners[i][1] * cos);
-    }
-    return SHAPES.createPolygon(ring);
-  }
-
-  private static Geometry line(List<Point2D> way) {
-    return SHAPES.createLineString(
-        way.stream().map(p -> new Coordinate(p.getX(), p.getY())).toArray(Coordinate[]::new));
-  }
-
-  private static Geometry line(Coordinate a, Coordinate b) {
-    return SHAPES.createLineString(new Coordinate[] {a, b});
   }
 }
