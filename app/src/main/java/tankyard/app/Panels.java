@@ -13,10 +13,13 @@ import tankyard.app.pressure.PressureViewModel;
 import tankyard.app.profile.ProfileView;
 import tankyard.app.profile.ProfileViewModel;
 import tankyard.app.pumps.PumpsPanel;
+import tankyard.app.sheet.SheetView;
+import tankyard.app.sheet.SheetViewModel;
 import tankyard.app.shell.EmptyPane;
 import tankyard.app.shell.Pane;
 import tankyard.app.solve.SolveService;
 import tankyard.app.tanks.TanksPanel;
+import tankyard.engine.catalog.Catalog;
 import tankyard.engine.working.Working;
 
 /** Makes the sheet and the panes of the strip. */
@@ -25,6 +28,7 @@ final class Panels {
   private final Selection selection;
   private final ViewSettings view;
   private final SolveService solve;
+  private final Catalog catalog;
   private final Consumer<Working> showWorking;
 
   Panels(
@@ -32,11 +36,13 @@ final class Panels {
       Selection selection,
       ViewSettings view,
       SolveService solve,
+      Catalog catalog,
       Consumer<Working> showWorking) {
     this.store = store;
     this.selection = selection;
     this.view = view;
     this.solve = solve;
+    this.catalog = catalog;
     this.showWorking = showWorking;
   }
 
@@ -71,8 +77,7 @@ final class Panels {
   }
 
   Region sheet() {
-    return new EmptyPane(
-        store.lease().name(), "Pick a thing or a line on the map to see its sheet.");
+    return new SheetView(new SheetViewModel(store, selection, view, solve, catalog, showWorking));
   }
 
   private static Pane empty(String id, String title, String reason) {

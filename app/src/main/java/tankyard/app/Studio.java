@@ -80,6 +80,7 @@ public final class Studio {
     desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
     MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe()));
     map = new MapViewModel(mapDesk, view, solve);
+    desk.noticeProperty().addListener((o, before, words) -> map.say(words));
     mapPane = new MapPane(map, solve, outside.look());
     startPage =
         new StartPage(
@@ -90,7 +91,8 @@ public final class Studio {
     actions.fill();
     actions.lay(shell.menus());
     WorkingWindow workings = new WorkingWindow(this::stage);
-    Panels panels = new Panels(store, selection, view, solve, workings::show);
+    Panels panels =
+        new Panels(store, selection, view, solve, outside.catalog().catalog(), workings::show);
     window =
         shell.window(
             new RackView(hand, outside.look()),

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.memory.Memory;
 import tankyard.engine.lease.Lease;
@@ -22,6 +24,7 @@ public final class LeaseDesk {
   private final Dialogs dialogs;
   private final FilePicker picker;
   private final Recent recent;
+  private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper(this, "notice", "");
   private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>(this, "file");
 
   public LeaseDesk(LeaseStore store, Dialogs dialogs, FilePicker picker, Memory memory) {
@@ -34,6 +37,16 @@ public final class LeaseDesk {
   /** Where the lease lies; null while it has no file. */
   public ReadOnlyObjectProperty<Path> fileProperty() {
     return file.getReadOnlyProperty();
+  }
+
+  /** What was done last, for the status bar: "Saved to ...". */
+  public ReadOnlyStringProperty noticeProperty() {
+    return notice.getReadOnlyProperty();
+  }
+
+  private void say(String words) {
+    notice.set("");
+    notice.set(words);
   }
 
   public Recent recent() {
@@ -72,6 +85,7 @@ public final class LeaseDesk {
       file.set(path);
       recent.add(path);
       store.open(lease);
+      say("Opened " + path);
       return true;
     } catch (LeaseFileException e) {
       if (!Files.exists(path)) {
@@ -103,6 +117,7 @@ public final class LeaseDesk {
       file.set(path);
       recent.add(path);
       store.saved(lease);
+      say("Saved to " + path);
       saved
           .keptAside()
           .ifPresent(
@@ -159,6 +174,7 @@ public final class LeaseDesk {
             path -> {
               try {
                 writing.to(path);
+                say("Written to " + path);
               } catch (IOException e) {
                 dialogs.tell(
                     "Not written", path + " could not be written: " + e.getMessage() + ".");

@@ -43,6 +43,8 @@ final class MapMouse {
     if (panning) {
       view.setCursor(Cursor.CLOSED_HAND);
       map.pan().press(pointer(e));
+    } else if (e.getButton() == MouseButton.PRIMARY && map.isOnCloseUp(e.getX(), e.getY())) {
+      map.goToCloseUp();
     } else if (e.getButton() == MouseButton.PRIMARY) {
       map.tool().press(pointer(e));
       map.sayHint();
@@ -85,7 +87,8 @@ final class MapMouse {
     } else if (inHand != InHand.NOTHING) {
       view.setCursor(Cursor.CROSSHAIR);
     } else {
-      view.setCursor(hit.isNothing() ? Cursor.DEFAULT : Cursor.HAND);
+      boolean plain = hit.isNothing() && !map.isOnCloseUp(x, y);
+      view.setCursor(plain ? Cursor.DEFAULT : Cursor.HAND);
     }
   }
 

@@ -11,6 +11,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import tankyard.app.edit.Hand;
+import tankyard.app.map.layers.CloseUpLayer;
 import tankyard.app.map.layers.GhostLayer;
 import tankyard.app.map.layers.GridLayer;
 import tankyard.app.map.layers.GroundLayer;
@@ -21,6 +22,7 @@ import tankyard.app.map.layers.MarginLayer;
 import tankyard.app.map.layers.Painting;
 import tankyard.app.map.layers.ThingLayer;
 import tankyard.app.map.plan.Camera;
+import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.app.solve.Freshness;
 import tankyard.app.solve.SolveService;
@@ -46,6 +48,7 @@ public final class MapView extends Pane {
           new LineLayer(),
           new ThingLayer(),
           new LabelLayer(),
+          new CloseUpLayer(),
           new GhostLayer(),
           new MarginLayer());
 
@@ -163,6 +166,7 @@ public final class MapView extends Pane {
         Optional.ofNullable(desk.ghostProperty().get()),
         desk.units(),
         shown.get(),
-        solve.freshness() != Freshness.CURRENT);
+        solve.freshness() != Freshness.CURRENT,
+        CloseUp.of(desk.plan(), camera));
   }
 }

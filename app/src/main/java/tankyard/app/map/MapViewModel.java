@@ -15,6 +15,7 @@ import tankyard.app.edit.Hand.InHand;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
 import tankyard.app.map.plan.Camera;
+import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.HitTester;
 import tankyard.app.map.plan.MapBox;
@@ -183,6 +184,13 @@ public final class MapViewModel {
     hint.set(refusal.isEmpty() ? tool().hint() : refusal);
   }
 
+  /** Says something until the hand moves on: that a file was saved. */
+  public void say(String words) {
+    if (!words.isEmpty()) {
+      hint.set(words);
+    }
+  }
+
   private void saySelection() {
     List<String> ids = desk.selection().ids();
     spoken.set(
@@ -207,12 +215,31 @@ public final class MapViewModel {
             + "   "
             + height);
     Hit hit = hitAt(x, y);
-    hovered.set(desk.hand().inHand() == InHand.NOTHING ? hit.id() : "");
+    hovered.set(handIsEmpty() && !isOnCloseUp(x, y) ? hit.id() : "");
   }
 
   public void pointAway() {
     cursor.set("");
     hovered.set("");
+  }
+
+  /** Whether a point lies on the close-up in the corner. */
+  boolean isOnCloseUp(double x, double y) {
+    return handIsEmpty() && closeUp().map(c -> c.frame().contains(x, y)).orElse(false);
+  }
+
+  /** Brings what the close-up shows into view at its own scale. */
+  void goToCloseUp() {
+    closeUp()
+        .ifPresent(c -> desk.cameraProperty().set(desk.camera().fitted(c.box(), FIT_MARGIN_PX)));
+  }
+
+  private Optional<CloseUp> closeUp() {
+    return CloseUp.of(desk.plan(), desk.camera());
+  }
+
+  private boolean handIsEmpty() {
+    return desk.hand().inHand() == InHand.NOTHING;
   }
 
   public Hit hitAt(double x, double y) {
@@ -231,7 +258,17 @@ public final class MapViewModel {
     Camera camera = desk.camera();
     fitWanted = camera.widthPx() <= 0 || camera.heightPx() <= 0;
     Optional<MapBox> bounds = desk.plan().bounds();
-    bounds.ifPresent(b -> desk.cameraProperty().set(camera.fitted(b, FIT_MARGIN_PX)));
+    bounds.ifPresent(b -> desk.cameraProperty().set(fitted(b)));
+  }
+
+  /** Beside the close-up, where there is one and it would be in the way. */
+  private Camera fitted(MapBox bounds) {
+    Camera plain = desk.camera().fitted(bounds, FIT_MARGIN_PX);
+    Optional<CloseUp> closeUp = CloseUp.of(desk.plan(), plain);
+    boolean hides = closeUp.map(c -> c.hides(desk.plan(), plain)).orElse(false);
+    return hides
+        ? desk.camera().fitted(bounds, FIT_MARGIN_PX, closeUp.get().frame().width() - 40)
+        : plain;
   }
 
   public void zoom(double factor) {

@@ -48,7 +48,7 @@ public final class Shell {
     return new StudioWindow(
         menus.bar(),
         new TopBar(store, view, look, actions),
-        new StatusBar(hint, cursor, solve),
+        new StatusBar(hint, cursor, store.undoNameProperty(), solve),
         rack,
         map,
         new Strip(strip),

@@ -13,7 +13,11 @@ import tankyard.app.solve.SolveService;
 /** One line at the foot: what to do next, where the pointer is, how fresh the results are. */
 final class StatusBar extends HBox {
 
-  StatusBar(ObservableValue<String> hint, ObservableValue<String> cursor, SolveService solve) {
+  StatusBar(
+      ObservableValue<String> hint,
+      ObservableValue<String> cursor,
+      ObservableValue<String> lastStep,
+      SolveService solve) {
     getStyleClass().add("ty-status");
     Label hintLabel = label("status-hint", hint);
     hintLabel.setMaxWidth(Double.MAX_VALUE);
@@ -21,7 +25,8 @@ final class StatusBar extends HBox {
     setHgrow(hintLabel, Priority.ALWAYS);
     Label cursorLabel = label("status-cursor", cursor);
     cursorLabel.getStyleClass().add("ty-figures");
-    getChildren().addAll(hintLabel, cursorLabel, freshness(solve));
+    Label stepLabel = label("status-step", lastStep.map(s -> s.isEmpty() ? "" : "Last step: " + s));
+    getChildren().addAll(hintLabel, cursorLabel, stepLabel, freshness(solve));
   }
 
   private static Label label(String id, ObservableValue<String> words) {

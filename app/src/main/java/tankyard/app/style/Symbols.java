@@ -40,6 +40,8 @@ public final class Symbols {
     g.setStroke(status == Status.REMOVE ? inks.quiet() : inks.ink());
     if (status == Status.REMOVE) {
       g.setLineDashes(4, 3);
+    } else {
+      g.setLineDashes();
     }
     switch (kind) {
       case WELL -> well(x, y, width, status);

@@ -22,7 +22,7 @@ public final class GroundLayer implements Layer {
         terrace(p, terrace);
       }
       p.relief().contours().forEach(contour -> stroke(p, contour));
-      LabelPlacer placer = new LabelPlacer();
+      LabelPlacer placer = new LabelPlacer(p.width(), p.height());
       p.relief().contours().stream()
           .sorted(Comparator.comparing(contour -> !contour.heavy()))
           .forEach(contour -> words(p, placer, contour));

@@ -8,6 +8,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import tankyard.app.map.plan.Badge;
 import tankyard.app.map.plan.Camera;
+import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.LabelPlacer;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
@@ -26,18 +27,26 @@ public final class LabelLayer implements Layer {
 
   @Override
   public void paint(Painting p) {
-    LabelPlacer placer = new LabelPlacer();
+    LabelPlacer placer = new LabelPlacer(p.width(), p.height());
     for (PlanThing thing : p.plan().things()) {
       SymbolSize size = SymbolSize.of(thing, p.camera());
       placer.keepFree(
           p.camera().x(thing.at()), p.camera().y(thing.at()), size.widthPx(), size.heightPx());
     }
+    p.closeUp()
+        .map(CloseUp::frame)
+        .ifPresent(
+            f ->
+                placer.keepFree(
+                    f.x() + f.width() / 2, f.y() + f.height() / 2, f.width(), f.height()));
     p.plan().lines().forEach(line -> keepOff(p, placer, line));
     if (p.shown().results()) {
       p.plan().marks().forEach(mark -> mark(p, placer, mark));
     }
     if (p.shown().names()) {
       p.plan().things().stream()
+          .filter(
+              thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || isLit(p, thing.id()))
           .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
           .forEach(thing -> thing(p, placer, thing));
       p.plan().lines().stream()
@@ -98,7 +107,8 @@ public final class LabelLayer implements Layer {
     SymbolSize size = SymbolSize.of(thing, p.camera());
     double x = p.camera().x(thing.at());
     double y = p.camera().y(thing.at());
-    placer.beside(x, y, size, width, height, must).ifPresent(box -> write(p, rows, badges, box));
+    SymbolSize haloed = isLit(p, thing.id()) ? size.wider(2 * ThingLayer.HALO_PX) : size;
+    placer.beside(x, y, haloed, width, height, must).ifPresent(box -> write(p, rows, badges, box));
   }
 
   private static void write(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import tankyard.app.map.plan.Camera;
+import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Ghost;
 import tankyard.app.map.plan.Plan;
 import tankyard.app.map.plan.Relief;
@@ -15,6 +16,7 @@ import tankyard.engine.units.UnitSystem;
  *
  * @param picked ids
  * @param hovered id under the pointer; empty for none
+ * @param closeUp where things stand too close to be told apart at this scale
  * @param stale whether the results belong to an earlier lease
  */
 public record Painting(
@@ -28,7 +30,8 @@ public record Painting(
     Optional<Ghost> ghost,
     UnitSystem units,
     Shown shown,
-    boolean stale) {
+    boolean stale,
+    Optional<CloseUp> closeUp) {
 
   /** Which sheets are laid on. */
   public record Shown(
@@ -36,6 +39,23 @@ public record Painting(
     public static Shown all() {
       return new Shown(true, true, true, true, false, true);
     }
+  }
+
+  /** The same seen through another camera, for the close-up. */
+  Painting through(Camera other) {
+    return new Painting(
+        g,
+        inks,
+        other,
+        plan,
+        relief,
+        picked,
+        hovered,
+        ghost,
+        units,
+        shown,
+        stale,
+        Optional.empty());
   }
 
   double width() {

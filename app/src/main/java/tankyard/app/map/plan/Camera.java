@@ -71,9 +71,14 @@ public record Camera(MapSpot centre, double pxPerM, double widthPx, double heigh
 
   /** The whole box in view with a margin on every side. */
   public Camera fitted(MapBox box, double marginPx) {
-    double across = Math.max(20, widthPx - 2 * marginPx) / Math.max(box.widthM(), 1);
+    return fitted(box, marginPx, 0);
+  }
+
+  /** The same with so many more pixels kept free at the left. */
+  public Camera fitted(MapBox box, double marginPx, double leftPx) {
+    double across = Math.max(20, widthPx - leftPx - 2 * marginPx) / Math.max(box.widthM(), 1);
     double up = Math.max(20, heightPx - 2 * marginPx) / Math.max(box.heightM(), 1);
-    return new Camera(box.centre(), Math.min(across, up), widthPx, heightPx);
+    return new Camera(box.centre(), Math.min(across, up), widthPx, heightPx).panned(leftPx / 2, 0);
   }
 
   public MapBox view() {

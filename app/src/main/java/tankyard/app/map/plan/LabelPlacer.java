@@ -13,8 +13,20 @@ import java.util.Optional;
 public final class LabelPlacer {
   private static final double GAP_PX = 4;
 
+  private final double areaWidth;
+  private final double areaHeight;
   private final List<Box> taken = new ArrayList<>();
   private final List<double[]> strokes = new ArrayList<>();
+
+  /**
+   * A placer for one drawing.
+   *
+   * @param areaWidth of the drawing, which labels had better not leave
+   */
+  public LabelPlacer(double areaWidth, double areaHeight) {
+    this.areaWidth = areaWidth;
+    this.areaHeight = areaHeight;
+  }
 
   /** A rectangle on the screen. */
   public record Box(double x, double y, double width, double height) {
@@ -113,6 +125,11 @@ public final class LabelPlacer {
   }
 
   private long covered(Box box) {
-    return taken.stream().filter(box::covers).count();
+    boolean leaves =
+        box.x() < 0
+            || box.y() < 0
+            || box.x() + box.width() > areaWidth
+            || box.y() + box.height() > areaHeight;
+    return taken.stream().filter(box::covers).count() + (leaves ? 1 : 0);
   }
 }

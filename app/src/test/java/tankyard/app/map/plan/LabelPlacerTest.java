@@ -11,7 +11,7 @@ class LabelPlacerTest {
 
   @Test
   void no_two_labels_cover_each_other_however_crowded_it_is() {
-    LabelPlacer placer = new LabelPlacer();
+    LabelPlacer placer = new LabelPlacer(1000, 1000);
     List<LabelPlacer.Box> placed = new ArrayList<>();
     for (int i = 0; i < 60; i++) {
       double x = 100 + (i % 8) * 30;
@@ -28,7 +28,7 @@ class LabelPlacerTest {
 
   @Test
   void a_label_that_must_be_shown_is_shown() {
-    LabelPlacer placer = new LabelPlacer();
+    LabelPlacer placer = new LabelPlacer(1000, 1000);
     placer.keepFree(100, 100, 1000, 1000);
     assertThat(placer.beside(100, 100, SYMBOL, 50, 14, false)).isEmpty();
     assertThat(placer.beside(100, 100, SYMBOL, 50, 14, true)).isPresent();
@@ -36,10 +36,17 @@ class LabelPlacerTest {
 
   @Test
   void a_label_prefers_the_side_without_a_line() {
-    LabelPlacer placer = new LabelPlacer();
+    LabelPlacer placer = new LabelPlacer(1000, 1000);
     placer.preferOff(100, 100, 400, 100);
     LabelPlacer.Box box = placer.beside(100, 100, SYMBOL, 50, 14, false).orElseThrow();
     assertThat(box.x() + box.width()).isLessThanOrEqualTo(100);
+  }
+
+  @Test
+  void a_label_stays_on_the_drawing() {
+    LabelPlacer placer = new LabelPlacer(200, 200);
+    LabelPlacer.Box box = placer.beside(190, 100, SYMBOL, 50, 14, false).orElseThrow();
+    assertThat(box.x() + box.width()).isLessThanOrEqualTo(200);
   }
 
   @Test
