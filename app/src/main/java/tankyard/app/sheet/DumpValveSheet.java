@@ -12,9 +12,9 @@ import tankyard.engine.lease.DumpValve;
 import tankyard.engine.lease.DumpValve.FloatBall;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.study.Defaults;
 import tankyard.engine.units.AmountText;
 import tankyard.engine.units.Unit;
-import tankyard.engine.valves.ValveLoss;
 
 /** The fields of a dump valve and its float. */
 final class DumpValveSheet {
@@ -37,7 +37,7 @@ final class DumpValveSheet {
             "workingTravel",
             "Works at a travel of",
             "A float seldom holds it wide open; its loss is taken there.")
-        .assumed(AmountText.print(ValveLoss.USUAL_TRAVEL.typed()));
+        .assumed(AmountText.print(Defaults.DUMP_TRAVEL.typed()));
     valve
         .amount(
             "port",

@@ -32,6 +32,7 @@ public final class Defaults {
   /** The peak of a half sine over its mean is pi; the trade says three. From memory. */
   public static final Fraction SURGE = Fraction.ofRatio(3);
 
+  public static final Fraction DUMP_TRAVEL = tankyard.engine.valves.ValveLoss.USUAL_TRAVEL;
   public static final Pressure BUILD_UP = Pressure.ofPsi(1.5);
   public static final Length SALES_OUTLET = Length.ofFeet(1);
   public static final Length SWITCH_BELOW_LIP = Length.ofFeet(0.5);
