@@ -1,11 +1,15 @@
 package tankyard.app;
 
+import java.nio.file.Files;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.Region;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
+import tankyard.app.files.LeaseDesk;
 import tankyard.app.findings.FindingsView;
 import tankyard.app.findings.FindingsViewModel;
 import tankyard.app.pressure.PressureView;
@@ -15,9 +19,10 @@ import tankyard.app.profile.ProfileViewModel;
 import tankyard.app.pumps.PumpsPanel;
 import tankyard.app.sheet.SheetView;
 import tankyard.app.sheet.SheetViewModel;
-import tankyard.app.shell.EmptyPane;
 import tankyard.app.shell.Pane;
 import tankyard.app.solve.SolveService;
+import tankyard.app.takeoff.TakeoffView;
+import tankyard.app.takeoff.TakeoffViewModel;
 import tankyard.app.tanks.TanksPanel;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.working.Working;
@@ -28,6 +33,7 @@ final class Panels {
   private final Selection selection;
   private final ViewSettings view;
   private final SolveService solve;
+  private final LeaseDesk desk;
   private final Catalog catalog;
   private final Consumer<Working> showWorking;
 
@@ -36,12 +42,14 @@ final class Panels {
       Selection selection,
       ViewSettings view,
       SolveService solve,
+      LeaseDesk desk,
       Catalog catalog,
       Consumer<Working> showWorking) {
     this.store = store;
     this.selection = selection;
     this.view = view;
     this.solve = solve;
+    this.desk = desk;
     this.catalog = catalog;
     this.showWorking = showWorking;
   }
@@ -69,7 +77,22 @@ final class Panels {
             "Injection",
             "Pump power, hours a day and how near the permit is",
             PumpsPanel.make(selection, view, solve, showWorking)),
-        empty("bill", "Bill", "What to buy, and what it costs"));
+        new Pane("bill", "Bill", "What to buy, what it costs and which thing caused it", bill()));
+  }
+
+  private Region bill() {
+    return new TakeoffView(
+        new TakeoffViewModel(selection, solve, showWorking, Panels::toClipboard, this::saveText));
+  }
+
+  private void saveText(String suggestedName, String text) {
+    desk.export(suggestedName, ".csv", "CSV tables", file -> Files.writeString(file, text));
+  }
+
+  private static void toClipboard(String text) {
+    ClipboardContent content = new ClipboardContent();
+    content.putString(text);
+    Clipboard.getSystemClipboard().setContent(content);
   }
 
   private Region findings() {
@@ -78,9 +101,5 @@ final class Panels {
 
   Region sheet() {
     return new SheetView(new SheetViewModel(store, selection, view, solve, catalog, showWorking));
-  }
-
-  private static Pane empty(String id, String title, String reason) {
-    return new Pane(id, title, reason, new EmptyPane(title, "Nothing worked out yet."));
   }
 }

@@ -92,7 +92,8 @@ public final class Studio {
     actions.lay(shell.menus());
     WorkingWindow workings = new WorkingWindow(this::stage);
     Panels panels =
-        new Panels(store, selection, view, solve, outside.catalog().catalog(), workings::show);
+        new Panels(
+            store, selection, view, solve, desk, outside.catalog().catalog(), workings::show);
     window =
         shell.window(
             new RackView(hand, outside.look()),

@@ -60,6 +60,9 @@ public final class SnapshotTool {
     take("light", Shade.LIGHT, s -> {});
     take("dark", Shade.DARK, s -> {});
     take("window", Shade.LIGHT, s -> s.frame().strip().show("window"));
+    take("bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
+    take("tanks", Shade.DARK, s -> s.frame().strip().show("tanks"));
+    take("profile", Shade.LIGHT, s -> s.frame().strip().show("profile"));
     take("picked", Shade.LIGHT, this::pick);
     take("near", Shade.LIGHT, this::near);
     take("empty", Shade.LIGHT, s -> s.store().open(nothing()));
