@@ -18,7 +18,6 @@ public final class ChoiceEntry<R, T> extends Entry<R> {
   private final Part<R, T> part;
   private final Function<R, List<T>> choices;
   private final Function<T, String> words;
-  private boolean wide;
   private final ObservableList<T> items = FXCollections.observableArrayList();
   private final ReadOnlyObjectWrapper<T> chosen = new ReadOnlyObjectWrapper<>(this, "chosen");
 
@@ -34,16 +33,6 @@ public final class ChoiceEntry<R, T> extends Entry<R> {
     this.part = part;
     this.choices = choices;
     this.words = words;
-  }
-
-  /** For choices with long names: the field takes the whole width, below its label. */
-  public ChoiceEntry<R, T> wide() {
-    wide = true;
-    return this;
-  }
-
-  boolean isWide() {
-    return wide;
   }
 
   public ObservableList<T> items() {

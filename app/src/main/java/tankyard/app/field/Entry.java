@@ -14,6 +14,7 @@ public abstract sealed class Entry<R> permits TypedEntry, ChoiceEntry {
   private final String id;
   private final String label;
   private final String why;
+  private boolean wide;
   private final ReadOnlyStringWrapper error = new ReadOnlyStringWrapper(this, "error", "");
 
   Entry(EntryContext<R> context, String id, String label, String why) {
@@ -35,6 +36,16 @@ public abstract sealed class Entry<R> permits TypedEntry, ChoiceEntry {
   /** What the value does to the design, in a sentence. */
   public final String why() {
     return why;
+  }
+
+  /** For long values: the field takes the whole width, below its label. */
+  public final Entry<R> wide() {
+    wide = true;
+    return this;
+  }
+
+  final boolean isWide() {
+    return wide;
   }
 
   /** What is wrong with what was typed; empty while nothing is. */

@@ -59,7 +59,7 @@ final class RowsView {
     int below = line + 1;
     for (Entry<?> entry : row.entries()) {
       Control control = form.control(entry);
-      control.setMinWidth(40);
+      control.setMinWidth(56);
       grid.add(control, column++, line);
       grid.add(Describe.error(entry), 0, below++, width, 1);
     }
@@ -78,6 +78,7 @@ final class RowsView {
   private static Label head(String words) {
     Label head = new Label(words);
     head.getStyleClass().add("form-column-head");
+    head.setMinWidth(Region.USE_PREF_SIZE);
     return head;
   }
 }

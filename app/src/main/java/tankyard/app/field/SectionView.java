@@ -26,7 +26,7 @@ final class SectionView {
   }
 
   private static int add(GridPane grid, Entry<?> entry, Control control, int row) {
-    boolean wide = entry instanceof ChoiceEntry<?, ?> choice && choice.isWide();
+    boolean wide = entry.isWide();
     int below = wide ? row + 1 : row;
     grid.add(label(entry, control), 0, row, wide ? 2 : 1, 1);
     grid.add(control, wide ? 0 : 1, below, wide ? 2 : 1, 1);

@@ -6,6 +6,7 @@ import javafx.scene.control.ListCell;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 
 /** One line of the list: severity, what was found, in which case. */
 final class FindingCell extends ListCell<FindingRow> {
@@ -14,7 +15,8 @@ final class FindingCell extends ListCell<FindingRow> {
   private final Label severity = new Label();
   private final Label words = new Label();
   private final Label caseName = new Label();
-  private final HBox line = new HBox(severity, words, caseName);
+  private final VBox both = new VBox(words, caseName);
+  private final HBox line = new HBox(severity, both);
 
   FindingCell() {
     severity.setMinWidth(SEVERITY_WIDTH);
@@ -23,9 +25,9 @@ final class FindingCell extends ListCell<FindingRow> {
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
     words.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(words, Priority.ALWAYS);
+    HBox.setHgrow(both, Priority.ALWAYS);
     caseName.getStyleClass().add("finding-case");
-    caseName.setMinWidth(Region.USE_PREF_SIZE);
+    caseName.managedProperty().bind(caseName.textProperty().isNotEmpty());
     line.getStyleClass().add("finding-line");
     setPrefWidth(0); // as wide as the list, so that the words wrap
   }

@@ -37,17 +37,19 @@ final class FlagLabels {
             words(which, "flag-strong"),
             number(end.digits() + " " + unit, end.working(), "flag-strong"),
             words(end.bandDigits().isEmpty() ? "" : "± " + end.bandDigits(), "flag-small"));
-    HBox second = row(thing(end.name(), end.thingId()), words(end.caseName(), "flag-small"));
-    VBox both = new VBox(first, second);
-    both.getStyleClass().add("flag");
-    return both;
+    VBox lines =
+        new VBox(
+            first, row(thing(end.name(), end.thingId())), row(words(end.caseName(), "flag-case")));
+    lines.getStyleClass().add("flag");
+    return lines;
   }
 
   Region setting(SettingMark setting) {
     VBox box =
-        new VBox(
-            row(words(setting.fits() ? "▼" : "✕", "flag-strong"), settingNumber(setting)),
-            row(words(setting.fits() ? "" : "not in the window", "flag-bad")));
+        new VBox(row(words(setting.fits() ? "▼" : "✕", "flag-strong"), settingNumber(setting)));
+    if (!setting.fits()) {
+      box.getChildren().add(row(words("not in the window", "flag-bad")));
+    }
     box.getStyleClass().add("flag");
     return box;
   }

@@ -13,7 +13,7 @@ final class LimitTable extends TableView<LimitRow> {
     setId("pressure-limits");
     getStyleClass().addAll("figure-table", "dense");
     setPlaceholder(new Label("No limit is known yet."));
-    getColumns().add(Columns.words("Limit", 70, LimitRow::end));
+    getColumns().add(Columns.words("Limit", 80, LimitRow::end));
     TableColumn<LimitRow, LimitRow> gauge =
         Columns.worked(
             model.unit(),

@@ -110,12 +110,11 @@ final class PictureMaker {
   private SettingMark setting(Setting setting) {
     double gauge = rounded.value(setting.gauge());
     double atFlow = rounded.value(setting.gaugeAtFlow());
-    String words = setting.typed() ? "set so that the gauge reads " : "set to read ";
     String flow = ", " + rounded.near(atFlow) + " at full oil flow";
     return new SettingMark(
         gauge,
         atFlow,
-        words + rounded.withUnit(rounded.near(gauge)) + (atFlow > gauge ? flow : ""),
+        "reads " + rounded.withUnit(rounded.near(gauge)) + (atFlow > gauge ? flow : ""),
         setting.fits(),
         setting.regulator()::working);
   }

@@ -26,7 +26,7 @@ public final class PressureView extends BorderPane {
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("panel-scroll");
     SplitPane split = new SplitPane(scroll, new LimitTable(model));
-    split.setDividerPositions(0.62);
+    split.setDividerPositions(0.66);
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());
     split.visibleProperty().bind(empty.visibleProperty().not());
     setTop(new StaleMark(split, model.freshness()));

@@ -20,8 +20,7 @@ import tankyard.engine.working.Working;
 /** Draws one window: flags above, the bar, small flags below, the axis at the foot. */
 final class WindowBar extends Region {
   static final double BAR_HEIGHT = 34;
-  private static final double TOP_LANE = 38;
-  private static final double LOW_LANE = 20;
+  private static final double LANE_GAP = 4;
   private static final double POLE = 10; // from the bar to the nearest label
   private static final double FOOT = 22;
   private static final double INSET = 12; // half a tick's label stands out on either side
@@ -140,11 +139,34 @@ final class WindowBar extends Region {
   }
 
   private double topHeight(double width) {
-    return above.isEmpty() ? 0 : Flags.lanes(spots(above, width)) * TOP_LANE + POLE;
+    return height(above, width);
   }
 
   private double lowHeight(double width) {
-    return below.isEmpty() ? 0 : Flags.lanes(spots(below, width)) * LOW_LANE + POLE;
+    return height(below, width);
+  }
+
+  private double height(List<FlagNode> flags, double width) {
+    if (flags.isEmpty()) {
+      return 0;
+    }
+    List<Spot> spots = spots(flags, width);
+    return POLE + nearEdge(Flags.lanes(spots), flags, spots);
+  }
+
+  /** How far a lane begins from the nearest one: the lanes before it are as high as they must. */
+  private static double nearEdge(int lane, List<FlagNode> flags, List<Spot> spots) {
+    double edge = 0;
+    for (int l = 0; l < lane; l++) {
+      double highest = 0;
+      for (int i = 0; i < flags.size(); i++) {
+        if (spots.get(i).lane() == l) {
+          highest = Math.max(highest, flags.get(i).label().prefHeight(-1));
+        }
+      }
+      edge += highest + LANE_GAP;
+    }
+    return edge;
   }
 
   private List<Spot> spots(List<FlagNode> flags, double width) {
@@ -161,9 +183,8 @@ final class WindowBar extends Region {
     List<Spot> spots = spots(flags, width);
     for (int i = 0; i < flags.size(); i++) {
       FlagNode flag = flags.get(i);
-      double lane = up ? TOP_LANE : LOW_LANE;
       double height = flag.label().prefHeight(-1);
-      double near = POLE + spots.get(i).lane() * lane;
+      double near = POLE + nearEdge(spots.get(i).lane(), flags, spots);
       double top = up ? edge - near - height : edge + near;
       flag.label().resizeRelocate(spots.get(i).left(), top, flag.label().prefWidth(-1), height);
       double x = scale.sharp(flag.value());

@@ -1,6 +1,6 @@
 package tankyard.app.profile;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -8,7 +8,6 @@ import tankyard.app.chart.Axis;
 import tankyard.app.figures.Digits;
 import tankyard.app.profile.ProfilePicture.Crest;
 import tankyard.app.profile.ProfilePicture.Spot;
-import tankyard.app.profile.ProfilePicture.Stretch;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
@@ -56,7 +55,10 @@ final class ProfileMaker {
     Gravity liquid =
         line.service() == Service.OIL_LEG ? lease.fluids().oil() : lease.fluids().brine();
     boolean hasHead = isHeadDrawable(result, liquid);
-    List<Spot> spots = result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList();
+    PartFullStretches partFull =
+        new PartFullStretches(
+            result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList());
+    List<Spot> spots = partFull.spots();
     return Optional.of(
         new ProfilePicture(
             line.id(),
@@ -68,8 +70,8 @@ final class ProfileMaker {
             length.symbol(),
             pressure.symbol(),
             spots,
-            stretches(spots),
-            result.crest().map(this::crest),
+            partFull.stretches(),
+            result.crest().map(c -> crest(c, spots)),
             hasHead,
             headWords(line, liquid, result, hasHead)));
   }
@@ -113,27 +115,16 @@ final class ProfileMaker {
     return Axis.holding(low - room, high + room, STEPS_UP);
   }
 
-  /** Each run of part-full points, from the full point before it. */
-  private static List<Stretch> stretches(List<Spot> spots) {
-    List<Stretch> found = new ArrayList<>();
-    int i = 0;
-    while (i < spots.size()) {
-      if (!spots.get(i).partFull()) {
-        i++;
-        continue;
-      }
-      int first = Math.max(0, i - 1);
-      while (i < spots.size() && spots.get(i).partFull()) {
-        i++;
-      }
-      found.add(new Stretch(spots.get(first).distance(), spots.get(i - 1).distance()));
-    }
-    return found;
-  }
-
-  private Crest crest(LineResult.Crest crest) {
+  /** The crest is named by its distance on the map; the sign stands on the pipe's own point. */
+  private Crest crest(LineResult.Crest crest, List<Spot> spots) {
     double distance = crest.distance().in(length);
     double pipe = crest.pipe().in(elevation);
+    Spot on =
+        spots.stream()
+            .min(
+                Comparator.comparingDouble(
+                    s -> Math.abs(s.pipe() - pipe) + Math.abs(s.distance() - distance) / 100))
+            .orElseThrow();
     String words =
         "crest at "
             + whole(distance)
@@ -143,7 +134,7 @@ final class ProfileMaker {
             + Figures.decimals(pipe, 1)
             + " "
             + elevation.symbol();
-    return new Crest(distance, pipe, words);
+    return new Crest(on.distance(), on.pipe(), words);
   }
 
   private String headWords(Line line, Gravity liquid, LineResult result, boolean hasHead) {

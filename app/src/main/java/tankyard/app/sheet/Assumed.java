@@ -53,6 +53,6 @@ final class Assumed {
     var height = LeaseGround.of(lease).metresAt(thing.get().at());
     return height.isEmpty()
         ? "no height known"
-        : units.print(height.getAsDouble(), Dimension.ELEVATION, 5) + " off the map";
+        : "map: " + units.print(height.getAsDouble(), Dimension.ELEVATION, 4);
   }
 }

@@ -3,6 +3,7 @@ package tankyard.app.sheet;
 import java.util.List;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
+import tankyard.engine.fluids.EmulsionSpec;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
@@ -18,8 +19,8 @@ final class LeaseSheet {
   static void fill(SheetForm sheet) {
     sheet.form.section("");
     Fields<Lease, Lease> lease = sheet.form.on("lease", LeasePlaces.whole(), Lease.class);
-    lease.text("name", "Name", "Stands on every print.").required();
-    lease.text("note", "Note", "Whatever the next reader should know.").manyLines();
+    lease.text("name", "Name", "Stands on every print.").required().wide();
+    lease.text("note", "Note", "Whatever the next reader should know.").manyLines().wide();
     fluids(sheet);
     CaseSections.fill(sheet);
     practice(sheet);
@@ -47,7 +48,7 @@ final class LeaseSheet {
             "inversion",
             "Water carries from",
             "Share of water above which the water carries the oil and the line runs thin.")
-        .assumedFrom(l -> "usual share assumed");
+        .assumed(Assumed.of(EmulsionSpec.USUAL.inversionWaterCut()));
     ViscosityRows.fill(sheet);
   }
 

@@ -42,7 +42,7 @@ final class LineLengths {
     return lease
         .line(lineId)
         .map(line -> stretches(lease, line).stream().mapToDouble(Stretch::metres).sum())
-        .map(metres -> units.print(metres, Dimension.LENGTH, 4) + " on the map")
+        .map(metres -> "map: " + units.print(metres, Dimension.LENGTH, 4))
         .orElse("");
   }
 

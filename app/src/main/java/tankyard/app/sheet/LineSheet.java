@@ -26,7 +26,8 @@ final class LineSheet {
     Fields<Lease, Line> fields = sheet.form.on("line", LeasePlaces.line(line.id()), Line.class);
     fields
         .text("name", "Name", "What the crew calls it; it stands on the map and in every list.")
-        .required();
+        .required()
+        .wide();
     fields.oneOf(
         Service.class,
         "service",

@@ -53,7 +53,8 @@ final class SheetForm {
     Fields<Lease, T> fields = form.on(prefix, LeasePlaces.thing(id, kind), kind);
     fields
         .text("name", "Name", "What the crew calls it; it stands on the map and in every list.")
-        .required();
+        .required()
+        .wide();
     status(fields);
     return fields;
   }

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
 import javafx.scene.control.Tooltip;
@@ -24,6 +25,9 @@ import tankyard.app.figures.StaleMark;
 
 /** The lines on the left, the sums and what must be said with them on the right. */
 public final class TakeoffView extends BorderPane {
+  /** The sums are never cut off; the table scrolls. */
+  private static final double SIDE_WIDTH = 290;
+
   private final TakeoffViewModel model;
   private final GridPane sums = new GridPane();
   private final VBox warnings = new VBox();
@@ -61,6 +65,8 @@ public final class TakeoffView extends BorderPane {
     ScrollPane scroll = new ScrollPane(side);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("panel-scroll");
+    scroll.setMinWidth(SIDE_WIDTH);
+    SplitPane.setResizableWithParent(scroll, false);
     return scroll;
   }
 
@@ -85,8 +91,9 @@ public final class TakeoffView extends BorderPane {
       SumRow row = rows.get(i);
       Label label = new Label(row.label());
       label.getStyleClass().add(row.isTotal() ? "bill-total" : "bill-sum");
-      sums.add(label, 0, i);
-      sums.add(row.isTotal() ? total(row) : new Label(row.amount()), 1, i);
+      Labeled amount = row.isTotal() ? total(row) : new Label(row.amount());
+      amount.setMinWidth(Region.USE_PREF_SIZE);
+      sums.addRow(i, label, amount);
     }
   }
 

@@ -3,6 +3,7 @@ package tankyard.app.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.profile.ProfilePicture.Spot;
@@ -38,6 +39,20 @@ class ProfileMakerTest {
   @Test
   void thePartFullStretchBeginsAtTheCrest() {
     assertThat(picture("L6", UnitSystem.FIELD).partFull()).containsExactly(new Stretch(126, 310));
+  }
+
+  @Test
+  void theLineFillsUpAgainWhereTheHeadBehindMeetsThePipe() {
+    Spot crest = new Spot(100, 130, 127, 127, 0, true);
+    Spot full = new Spot(200, 116, 113, 117, 1.9, false);
+    Spot next = new Spot(300, 110, 107, 116, 4.2, false);
+    PartFullStretches found = new PartFullStretches(List.of(crest, full, next));
+    // Head falls 1 ft in 100 ft: 118 at the crest's side; the pipe falls from 127 to 113.
+    // They meet where 127 - 0.14 x = 118 - 0.01 x, x = 9 / 0.13 ft past the crest.
+    assertThat(found.stretches()).hasSize(1);
+    assertThat(found.stretches().get(0).from()).isEqualTo(100);
+    assertThat(found.stretches().get(0).to()).isCloseTo(100 + 9 / 0.13, within(1e-9));
+    assertThat(found.spots()).hasSize(4);
   }
 
   @Test
