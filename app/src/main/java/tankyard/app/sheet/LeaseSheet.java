@@ -3,7 +3,6 @@ package tankyard.app.sheet;
 import java.util.List;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
-import tankyard.engine.fluids.EmulsionSpec;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
@@ -48,7 +47,7 @@ final class LeaseSheet {
             "inversion",
             "Water carries from",
             "Share of water above which the water carries the oil and the line runs thin.")
-        .assumed(Assumed.of(EmulsionSpec.USUAL.inversionWaterCut()));
+        .assumed(Assumed.of(Defaults.INVERSION));
     ViscosityRows.fill(sheet);
   }
 

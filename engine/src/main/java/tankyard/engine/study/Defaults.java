@@ -33,6 +33,11 @@ public final class Defaults {
   public static final Fraction SURGE = Fraction.ofRatio(3);
 
   public static final Fraction DUMP_TRAVEL = tankyard.engine.valves.ValveLoss.USUAL_TRAVEL;
+
+  /** Share of water above which the water carries the oil. */
+  public static final Fraction INVERSION =
+      tankyard.engine.fluids.EmulsionSpec.USUAL.inversionWaterCut();
+
   public static final Pressure BUILD_UP = Pressure.ofPsi(1.5);
   public static final Length SALES_OUTLET = Length.ofFeet(1);
   public static final Length SWITCH_BELOW_LIP = Length.ofFeet(0.5);
