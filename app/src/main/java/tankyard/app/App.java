@@ -18,8 +18,6 @@ import tankyard.app.memory.FileMemory;
 import tankyard.app.memory.Memory;
 import tankyard.app.solve.Background;
 import tankyard.app.style.Look;
-import tankyard.engine.catalog.CatalogSource;
-import tankyard.engine.catalog.Catalogs;
 
 /** The program in its window: wires everything to the real screen, files and clock. */
 public final class App extends Application {
@@ -33,18 +31,19 @@ public final class App extends Application {
     Memory memory = new FileMemory(home.resolve("studio.properties"));
     Look look = new Look(memory);
     WindowDialogs dialogs = new WindowDialogs(() -> stage, look);
-    CatalogSource catalog = Catalogs.find();
+    Opening opening = Opening.get();
     Studio studio =
         new Studio(
             new Studio.Outside(
-                catalog,
+                opening.catalog(),
                 LocalDate.now(ZoneId.systemDefault()),
                 memory,
                 look,
                 dialogs,
                 new ChooserPicker(() -> stage, memory),
                 background,
-                Platform::runLater));
+                Platform::runLater),
+            opening.lease());
     Recovery recovery =
         new Recovery(home.resolve("unsaved"), studio.store(), studio.desk(), dialogs);
     show(stage, studio, look, memory);

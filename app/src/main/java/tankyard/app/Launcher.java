@@ -47,10 +47,15 @@ public final class Launcher {
         new Launcher(
             System::getenv,
             System::getProperty,
-            a -> Application.launch(App.class, a),
+            Launcher::open,
             new PrintStream(System.out, true, StandardCharsets.UTF_8),
             new PrintStream(System.err, true, StandardCharsets.UTF_8));
     System.exit(launcher.run(args));
+  }
+
+  private static void open(String[] args) {
+    Opening.begin();
+    Application.launch(App.class, args);
   }
 
   /** Does what was asked for and gives the exit code. */

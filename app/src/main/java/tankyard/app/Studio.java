@@ -33,6 +33,7 @@ import tankyard.app.style.Look;
 import tankyard.app.welcome.StartPage;
 import tankyard.app.working.WorkingWindow;
 import tankyard.engine.api.Tankyard;
+import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.Lease;
@@ -44,9 +45,9 @@ import tankyard.engine.leasefile.LeaseFiles;
  */
 public final class Studio {
   private final Outside outside;
-  private final LeaseStore store = new LeaseStore(EmptyLease.lease(), Studio::objection);
-  private final Selection selection = new Selection(store);
-  private final ViewSettings view = new ViewSettings(store);
+  private final LeaseStore store;
+  private final Selection selection;
+  private final ViewSettings view;
   private final Hand hand = new Hand();
   private final SolveService solve;
   private final LeaseDesk desk;
@@ -73,12 +74,21 @@ public final class Studio {
       Executor background,
       Executor onWindow) {}
 
-  public Studio(Outside outside) {
+  /**
+   * A studio.
+   *
+   * @param first the lease it opens on
+   */
+  public Studio(Outside outside, Lease first) {
     this.outside = outside;
-    Tankyard engine = Tankyard.with(outside.catalog(), outside.today());
+    store = new LeaseStore(first, Studio::objection);
+    selection = new Selection(store);
+    view = new ViewSettings(store);
+    Catalog catalog = outside.catalog().catalog();
+    Tankyard engine = new Tankyard(catalog, outside.catalog().prices(), outside.today());
     solve = new SolveService(store, engine::answer, outside.background(), outside.onWindow());
     desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
-    MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe()));
+    MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe(catalog)));
     map = new MapViewModel(mapDesk, view, solve);
     desk.noticeProperty().addListener((o, before, words) -> map.say(words));
     mapPane = new MapPane(map, solve, outside.look());
@@ -91,9 +101,7 @@ public final class Studio {
     actions.fill();
     actions.lay(shell.menus());
     WorkingWindow workings = new WorkingWindow(this::stage);
-    Panels panels =
-        new Panels(
-            store, selection, view, solve, desk, outside.catalog().catalog(), workings::show);
+    Panels panels = new Panels(store, selection, view, solve, desk, catalog, workings::show);
     window =
         shell.window(
             new RackView(hand, outside.look()),
@@ -113,11 +121,8 @@ public final class Studio {
         .map(p -> "Not taken: " + p.found() + ". Accepted: " + p.accepted() + ".");
   }
 
-  private String usualPipe() {
-    return outside.catalog().catalog().list(Pipe.class).stream()
-        .findFirst()
-        .map(Pipe::id)
-        .orElse("");
+  private static String usualPipe(Catalog catalog) {
+    return catalog.list(Pipe.class).stream().findFirst().map(Pipe::id).orElse("");
   }
 
   public LeaseStore store() {
@@ -184,15 +189,13 @@ public final class Studio {
         .concat("");
   }
 
-  /** The file asked for, else the demo lease where there is one, else the start page. */
+  /**
+   * Opens the files asked for; the start page where there is neither a file nor a thing to show.
+   */
   void startWith(List<String> files) {
     mapPane.view().requestFocus();
-    if (!files.isEmpty() && desk.open(Path.of(files.get(0)).toAbsolutePath())) {
-      return;
-    }
-    if (demo().isPresent()) {
-      openDemo();
-    } else {
+    boolean opened = !files.isEmpty() && desk.open(Path.of(files.get(0)).toAbsolutePath());
+    if (!opened && store.lease().things().findAny().isEmpty()) {
       startPage.open();
     }
   }
@@ -202,20 +205,21 @@ public final class Studio {
   }
 
   void openDemo() {
-    desk.take(() -> demo().orElseGet(EmptyLease::lease));
+    desk.take(() -> firstLease(outside.catalog()));
   }
 
   void openEmpty() {
     desk.take(EmptyLease::lease);
   }
 
-  private Optional<Lease> demo() {
-    Optional<InputStream> found = outside.catalog().demoLease();
+  /** The demo lease of the catalogue, or an empty one where it has none. */
+  public static Lease firstLease(CatalogSource catalog) {
+    Optional<InputStream> found = catalog.demoLease();
     if (found.isEmpty()) {
-      return Optional.empty();
+      return EmptyLease.lease();
     }
     try (InputStream in = found.get()) {
-      return Optional.of(LeaseFiles.read("demo.lease.json", in));
+      return LeaseFiles.read("demo.lease.json", in);
     } catch (IOException e) {
       throw new UncheckedIOException("The demo lease of the catalogue can't be read", e);
     }

@@ -18,6 +18,7 @@ import tankyard.app.map.plan.MapSpot;
 import tankyard.app.memory.Memory;
 import tankyard.app.style.Look;
 import tankyard.engine.api.LeaseAnswer;
+import tankyard.engine.catalog.Catalogs;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
@@ -36,7 +37,7 @@ class DemoLeaseTest extends ApplicationTest {
     look.dress(scene);
     stage.setScene(scene);
     stage.show();
-    studio.startWith(java.util.List.of());
+    studio.store().open(Studio.firstLease(Catalogs.find()));
   }
 
   @AfterEach

@@ -59,7 +59,7 @@ public final class MapViewModel {
   private final ReadOnlyStringWrapper cursor = new ReadOnlyStringWrapper(this, "cursor", "");
   private final ReadOnlyStringWrapper spoken = new ReadOnlyStringWrapper(this, "spoken", "");
   private UnitSystem reliefUnits;
-  private boolean fitWanted = true;
+  private Camera lastFit;
 
   public MapViewModel(MapDesk desk, ViewSettings view, SolveService solve) {
     this.desk = desk;
@@ -247,18 +247,18 @@ public final class MapViewModel {
   }
 
   public void resized(double width, double height) {
+    boolean stillFitted = lastFit == null || desk.camera().equals(lastFit);
     desk.cameraProperty().set(desk.camera().resized(width, height));
-    if (fitWanted && width > 0 && height > 0) {
+    if (stillFitted && width > 0 && height > 0) {
       fit();
     }
   }
 
-  /** Brings the whole lease into view. */
+  /** Brings the whole lease into view, and keeps it so until somebody moves the map. */
   public void fit() {
-    Camera camera = desk.camera();
-    fitWanted = camera.widthPx() <= 0 || camera.heightPx() <= 0;
     Optional<MapBox> bounds = desk.plan().bounds();
     bounds.ifPresent(b -> desk.cameraProperty().set(fitted(b)));
+    lastFit = desk.camera();
   }
 
   /** Beside the close-up, where there is one and it would be in the way. */

@@ -1,5 +1,6 @@
 package tankyard.app.shell;
 
+import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.MenuBar;
@@ -13,6 +14,7 @@ import javafx.scene.layout.VBox;
 /** The window's frame: rack, map over strip, sheet; bars above and below. */
 public final class StudioWindow extends BorderPane {
   private static final double SHEET_PX = 340;
+  private static final double TALL_PX = 400;
   private static final double MAP_SHARE = 0.6;
 
   private final Region rack;
@@ -42,6 +44,19 @@ public final class StudioWindow extends BorderPane {
     across.setDividerPositions(0.75);
     HBox.setHgrow(across, Priority.ALWAYS);
     setCenter(new HBox(rack, across));
+    divideOnceTall(middle);
+  }
+
+  /** The first layout may be at some small size, and the strip keeps its height from then on. */
+  private void divideOnceTall(SplitPane middle) {
+    middle
+        .heightProperty()
+        .addListener(
+            (o, before, now) -> {
+              if (before.doubleValue() < TALL_PX && now.doubleValue() >= TALL_PX) {
+                Platform.runLater(() -> middle.setDividerPositions(MAP_SHARE));
+              }
+            });
   }
 
   public Strip strip() {

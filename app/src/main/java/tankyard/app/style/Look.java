@@ -42,7 +42,7 @@ public final class Look {
 
   private void setTheme() {
     Theme theme = shade.get() == Shade.DARK ? new PrimerDark() : new PrimerLight();
-    Application.setUserAgentStylesheet(theme.getUserAgentStylesheet());
+    Application.setUserAgentStylesheet(theme.getUserAgentStylesheetBSS());
   }
 
   private static String sheet(String name) {

@@ -26,6 +26,7 @@ public final class TestWorld {
             dialogs,
             picker,
             background,
-            Runnable::run));
+            Runnable::run),
+        SmallLease.lease());
   }
 }
