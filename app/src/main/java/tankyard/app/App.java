@@ -61,13 +61,16 @@ public final class App extends Application {
   }
 
   private static void show(Stage stage, Studio studio, Look look, Memory memory) {
-    Scene scene = new Scene(studio.window());
+    WindowSize size = new WindowSize(memory);
+    size.apply(stage);
+    // With its size from the start: laid out as large as it would like to be and then made smaller,
+    // its parts would keep the shares of the large window.
+    Scene scene = new Scene(studio.window(), stage.getWidth(), stage.getHeight());
     look.dress(scene);
     stage.setScene(scene);
     stage.setTitle("Tankyard");
     stage.setMinWidth(900);
     stage.setMinHeight(600);
-    new WindowSize(memory).apply(stage);
     stage.titleProperty().bind(studio.titleProperty());
     stage.show();
   }

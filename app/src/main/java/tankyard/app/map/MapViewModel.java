@@ -263,12 +263,12 @@ public final class MapViewModel {
 
   /** Beside the close-up, where there is one and it would be in the way. */
   private Camera fitted(MapBox bounds) {
-    Camera plain = desk.camera().fitted(bounds, FIT_MARGIN_PX);
+    Camera camera = desk.camera();
+    double margin = Math.min(FIT_MARGIN_PX, Math.min(camera.widthPx(), camera.heightPx()) / 5);
+    Camera plain = camera.fitted(bounds, margin);
     Optional<CloseUp> closeUp = CloseUp.of(desk.plan(), plain);
     boolean hides = closeUp.map(c -> c.hides(desk.plan(), plain)).orElse(false);
-    return hides
-        ? desk.camera().fitted(bounds, FIT_MARGIN_PX, closeUp.get().frame().width() - 40)
-        : plain;
+    return hides ? camera.fitted(bounds, margin, closeUp.get().frame().width() - 40) : plain;
   }
 
   public void zoom(double factor) {

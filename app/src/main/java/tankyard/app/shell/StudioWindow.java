@@ -1,6 +1,5 @@
 package tankyard.app.shell;
 
-import javafx.application.Platform;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.MenuBar;
@@ -14,7 +13,6 @@ import javafx.scene.layout.VBox;
 /** The window's frame: rack, map over strip, sheet; bars above and below. */
 public final class StudioWindow extends BorderPane {
   private static final double SHEET_PX = 340;
-  private static final double TALL_PX = 400;
   private static final double MAP_SHARE = 0.6;
 
   private final Region rack;
@@ -35,28 +33,13 @@ public final class StudioWindow extends BorderPane {
     middle.setId("split-strip");
     middle.setOrientation(Orientation.VERTICAL);
     middle.setDividerPositions(MAP_SHARE);
-    SplitPane.setResizableWithParent(strip, false);
     sheet.setMinWidth(220);
     sheet.setPrefWidth(SHEET_PX);
     SplitPane across = new SplitPane(middle, sheet);
     across.setId("split-sheet");
-    SplitPane.setResizableWithParent(sheet, false);
     across.setDividerPositions(0.75);
     HBox.setHgrow(across, Priority.ALWAYS);
     setCenter(new HBox(rack, across));
-    divideOnceTall(middle);
-  }
-
-  /** The first layout may be at some small size, and the strip keeps its height from then on. */
-  private void divideOnceTall(SplitPane middle) {
-    middle
-        .heightProperty()
-        .addListener(
-            (o, before, now) -> {
-              if (before.doubleValue() < TALL_PX && now.doubleValue() >= TALL_PX) {
-                Platform.runLater(() -> middle.setDividerPositions(MAP_SHARE));
-              }
-            });
   }
 
   public Strip strip() {
