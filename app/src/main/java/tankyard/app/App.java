@@ -12,6 +12,7 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import tankyard.app.files.ChooserPicker;
+import tankyard.app.files.LeaseDesk;
 import tankyard.app.files.Recovery;
 import tankyard.app.files.WindowDialogs;
 import tankyard.app.memory.FileMemory;
@@ -50,10 +51,15 @@ public final class App extends Application {
     studio.startWith(getParameters().getRaw());
     recovery.offer();
     keepCopies(recovery);
+    guard(stage, studio.desk(), recovery::forget);
+  }
+
+  /** Lets the window close only once its changes are saved or their owner lets them go. */
+  static void guard(Stage stage, LeaseDesk desk, Runnable whenLeft) {
     stage.setOnCloseRequest(
         e -> {
-          if (studio.desk().mayLeave()) {
-            recovery.forget();
+          if (desk.mayLeave()) {
+            whenLeft.run();
           } else {
             e.consume();
           }

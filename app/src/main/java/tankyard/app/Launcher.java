@@ -62,7 +62,7 @@ public final class Launcher {
   int run(String[] args) {
     boolean oneFile = args.length == 1 && args[0].endsWith(LeaseFiles.EXTENSION);
     if (args.length > 0 && !oneFile) {
-      return Cli.run(args, out, err);
+      return inTerminal(args);
     }
     Optional<String> missing = missingScreen();
     if (missing.isPresent()) {
@@ -98,7 +98,13 @@ public final class Launcher {
             + what
             + " out in the terminal.");
     return args.length == 0
-        ? Cli.run(new String[] {"demo"}, out, err)
-        : Cli.run(new String[] {"size", args[0]}, out, err);
+        ? inTerminal(new String[] {"demo"})
+        : inTerminal(new String[] {"size", args[0]});
+  }
+
+  /** Pictures are drawn there too, and must not ask a screen that may not be there. */
+  private int inTerminal(String[] args) {
+    System.setProperty("java.awt.headless", "true");
+    return Cli.run(args, out, err);
   }
 }

@@ -3,15 +3,20 @@ package tankyard.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationTest;
@@ -38,6 +43,8 @@ class StudioTest extends ApplicationTest {
   private final TestPicker picker = new TestPicker();
   private Studio studio;
   private Look look;
+  private Stage stage;
+  private boolean left;
 
   @Override
   public void start(Stage stage) {
@@ -47,6 +54,8 @@ class StudioTest extends ApplicationTest {
     look.dress(scene);
     stage.setScene(scene);
     stage.show();
+    App.guard(stage, studio.desk(), () -> left = true);
+    this.stage = stage;
     studio.store().open(SmallLease.lease());
     studio.mapPane().view().requestFocus();
   }
@@ -251,6 +260,33 @@ class StudioTest extends ApplicationTest {
     dialogs.answerUnsaved(Dialogs.Unsaved.DROP);
     push(KeyCode.CONTROL, KeyCode.N);
     assertThat(lease().wells()).isEmpty();
+  }
+
+  @Test
+  void a_window_with_unsaved_changes_asks_before_it_closes() {
+    clickOn(thing("W1"));
+    push(KeyCode.RIGHT);
+    dialogs.answerUnsaved(Dialogs.Unsaved.STAY);
+    push(KeyCode.CONTROL, KeyCode.Q);
+    assertThat(dialogs.asked()).containsExactly("unsaved Small lease");
+    assertThat(stage.isShowing()).isTrue();
+    dialogs.answerUnsaved(Dialogs.Unsaved.DROP);
+    push(KeyCode.CONTROL, KeyCode.Q);
+    assertThat(left).isTrue();
+    assertThat(stage.isShowing()).isFalse();
+  }
+
+  @Test
+  void the_map_is_written_as_a_picture(@TempDir Path folder) throws IOException {
+    picker.pick(folder.resolve("map.png"));
+    clickOn("#menu-file").clickOn("#menu-picture");
+    BufferedImage picture = ImageIO.read(folder.resolve("map.png").toFile());
+    Camera camera = studio.map().desk().camera();
+    assertThat(picture.getWidth()).isEqualTo((int) Math.round(2 * camera.widthPx()));
+    assertThat(picture.getHeight()).isEqualTo((int) Math.round(2 * camera.heightPx()));
+    int x = (int) Math.round(2 * camera.x(MapSpot.of(placeOf("W1"))));
+    int y = (int) Math.round(2 * camera.y(MapSpot.of(placeOf("W1"))));
+    assertThat(picture.getRGB(x, y) & 0xffffff).as("the well's dot").isEqualTo(0x1d252c);
   }
 
   @Test

@@ -14,6 +14,7 @@ import tankyard.app.map.plan.Relief;
 /** The lie of the land: tints from low to high, contours, heights. */
 public final class GroundLayer implements Layer {
   private static final double WORDS_APART_PX = 220;
+  private static final double NAME_PX = 150;
 
   @Override
   public void paint(Painting p) {
@@ -23,6 +24,10 @@ public final class GroundLayer implements Layer {
       }
       p.relief().contours().forEach(contour -> stroke(p, contour));
       LabelPlacer placer = new LabelPlacer(p.width(), p.height());
+      // Names come on top later: most stand beside their thing.
+      p.plan()
+          .things()
+          .forEach(t -> placer.keepFree(p.camera().x(t.at()), p.camera().y(t.at()), NAME_PX, 44));
       p.relief().contours().stream()
           .sorted(Comparator.comparing(contour -> !contour.heavy()))
           .forEach(contour -> words(p, placer, contour));
