@@ -21,6 +21,7 @@ public final class PanelPictures {
             PressurePictures.take(pictures, dark);
             tankyard.app.findings.FindingsPictures.take(pictures, dark);
             take(pictures, dark);
+            tankyard.app.sums.SumsPictures.take(pictures, dark);
             tankyard.app.takeoff.TakeoffPictures.take(pictures, dark);
             tankyard.app.sheet.SheetPictures.take(pictures, dark);
             tankyard.app.profile.ProfilePictures.take(pictures, dark);

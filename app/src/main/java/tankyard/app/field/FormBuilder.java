@@ -54,6 +54,18 @@ public final class FormBuilder<R> {
         new AmountEntry<>(context, id, label, why, part, QuantityKind.of(dimension), optional));
   }
 
+  /** Words anywhere in the whole. */
+  public NameEntry<R> words(String id, String label, String why, Part<R, String> part) {
+    return added(new NameEntry<>(context, id, label, why, part));
+  }
+
+  /** One of a list anywhere in the whole. */
+  public <T> ChoiceEntry<R, T> choice(
+      String id, String label, String why, Part<R, T> part, List<T> items) {
+    return added(
+        new ChoiceEntry<>(context, id, label, why, part, whole -> items, Object::toString));
+  }
+
   /** A line that makes a new row. */
   public AddEntry<R> adder(
       String id,

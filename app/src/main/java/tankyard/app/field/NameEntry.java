@@ -1,5 +1,6 @@
 package tankyard.app.field;
 
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /** A name or a note: any words, on one line or on several. */
@@ -7,7 +8,9 @@ public final class NameEntry<R> extends TypedEntry<R> {
   private final Part<R, String> part;
   private boolean required;
   private boolean manyLines;
+  private boolean number;
   private String prompt = "";
+  private Consumer<String> check = words -> {};
 
   NameEntry(EntryContext<R> context, String id, String label, String why, Part<R, String> part) {
     super(context, id, label, why);
@@ -21,6 +24,18 @@ public final class NameEntry<R> extends TypedEntry<R> {
 
   public NameEntry<R> manyLines() {
     manyLines = true;
+    return this;
+  }
+
+  /** Words that hold a number, such as "2000 ft": they stand to the right. */
+  public NameEntry<R> number() {
+    number = true;
+    return this;
+  }
+
+  /** Refuses words by throwing IllegalArgumentException with the reason. */
+  public NameEntry<R> check(Consumer<String> refusing) {
+    check = refusing;
     return this;
   }
 
@@ -40,7 +55,7 @@ public final class NameEntry<R> extends TypedEntry<R> {
 
   @Override
   public boolean isNumber() {
-    return false;
+    return number;
   }
 
   @Override
@@ -58,6 +73,9 @@ public final class NameEntry<R> extends TypedEntry<R> {
     String words = typed.strip();
     if (required && words.isEmpty()) {
       throw new IllegalArgumentException("Nothing typed. A name is needed, in any words.");
+    }
+    if (!words.isEmpty()) {
+      check.accept(words);
     }
     return whole -> part.with(whole, words);
   }

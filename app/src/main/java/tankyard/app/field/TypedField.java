@@ -2,15 +2,21 @@ package tankyard.app.field;
 
 import atlantafx.base.controls.CustomTextField;
 import javafx.beans.binding.Bindings;
+import javafx.event.Event;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /** One line to type into: Enter or leaving takes it, Escape puts back what was there. */
 final class TypedField extends CustomTextField {
+  private static final KeyCombination UNDO = KeyCombination.valueOf("Shortcut+Z");
+  private static final KeyCombination REDO = KeyCombination.valueOf("Shortcut+Y");
+
   TypedField(TypedEntry<?> entry) {
     getStyleClass().add(entry.isNumber() ? "number-field" : "word-field");
     setAlignment(entry.isNumber() ? Pos.CENTER_RIGHT : Pos.CENTER_LEFT);
@@ -41,12 +47,23 @@ final class TypedField extends CustomTextField {
   }
 
   private static void onKey(KeyEvent event, TextInputControl control, TypedEntry<?> entry) {
+    if (!entry.isDirty() && (UNDO.match(event) || REDO.match(event))) {
+      passOn(event, control);
+      return;
+    }
     boolean puttingBack = event.getCode() == KeyCode.ESCAPE;
     if (puttingBack && (entry.isDirty() || !entry.error().isEmpty())) {
       entry.restore();
       control.selectAll();
       event.consume();
     }
+  }
+
+  /** With nothing typed, undo means the last step and not the last letter. */
+  private static void passOn(KeyEvent event, TextInputControl control) {
+    event.consume();
+    Node above = control.getParent();
+    Event.fireEvent(above, event.copyFor(above, above));
   }
 
   /** No tab stop: emptying the field with the keyboard does the same. */

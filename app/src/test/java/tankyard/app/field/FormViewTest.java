@@ -2,9 +2,11 @@ package tankyard.app.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCombination;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -18,10 +20,15 @@ import tankyard.engine.units.LiquidRate;
 @ExtendWith(ApplicationExtension.class)
 class FormViewTest {
   private final Notebook notebook = new Notebook();
+  private final AtomicInteger undone = new AtomicInteger();
 
   @Start
   void start(Stage stage) {
     stage.setScene(Pictures.scene(new FormView(notebook.form), 360, 400, false));
+    stage
+        .getScene()
+        .getAccelerators()
+        .put(KeyCombination.valueOf("Shortcut+Z"), () -> undone.incrementAndGet());
     stage.show();
   }
 
@@ -63,6 +70,21 @@ class FormViewTest {
     assertThat(error(robot, "page-oil").isVisible()).isTrue();
     assertThat(error(robot, "page-oil").getText()).contains("\"lots\"").contains("bbl/d");
     assertThat(robot.lookup("#page-oil").queryAs(TextField.class).getText()).isEqualTo("lots");
+  }
+
+  @Test
+  void undoMeansTheLastStepOnceTheFieldIsTaken(FxRobot robot) {
+    type(robot, "page-oil", "5 bbl/d");
+    robot.push(KeyCode.ENTER);
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertThat(undone).hasValue(1);
+  }
+
+  @Test
+  void undoMeansTheLastLetterWhileTyping(FxRobot robot) {
+    type(robot, "page-oil", "5 bbl/d");
+    robot.push(KeyCode.CONTROL, KeyCode.Z);
+    assertThat(undone).hasValue(0);
   }
 
   @Test
