@@ -30,6 +30,7 @@ import tankyard.app.shell.Shell;
 import tankyard.app.shell.StudioWindow;
 import tankyard.app.solve.SolveService;
 import tankyard.app.style.Look;
+import tankyard.app.sums.SumsWindow;
 import tankyard.app.welcome.StartPage;
 import tankyard.app.working.WorkingWindow;
 import tankyard.engine.api.Tankyard;
@@ -55,6 +56,7 @@ public final class Studio {
   private final MapPane mapPane;
   private final StartPage startPage;
   private final StudioWindow window;
+  private final SumsWindow sums;
   private final StackPane root;
 
   /**
@@ -101,6 +103,7 @@ public final class Studio {
     actions.fill();
     actions.lay(shell.menus());
     WorkingWindow workings = new WorkingWindow(this::stage);
+    sums = new SumsWindow(this::stage, workings::show);
     Panels panels = new Panels(store, selection, view, solve, desk, catalog, workings::show);
     window =
         shell.window(
@@ -198,6 +201,10 @@ public final class Studio {
     if (!opened && store.lease().things().findAny().isEmpty()) {
       startPage.open();
     }
+  }
+
+  void openSums() {
+    sums.show();
   }
 
   void openStartPage() {

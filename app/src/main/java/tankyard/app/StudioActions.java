@@ -40,6 +40,7 @@ final class StudioActions {
     edits();
     views();
     hands();
+    add("sums", "Quick sums\u2026", "Shortcut+K", studio::openSums);
     add("start-page", "Start page", "", studio::openStartPage);
     add("next-part", "Next part of the window", "F6", () -> window.nextPart(false));
     add("part-before", "Part before", "Shift+F6", () -> window.nextPart(true));
@@ -226,6 +227,7 @@ final class StudioActions {
             Menus.RULE,
             "next-part",
             "part-before"));
+    menus.add("menu-tools", "Tools", List.of("sums"));
     menus.add("menu-help", "Help", List.of("start-page"));
   }
 

@@ -22,6 +22,7 @@ class ArchitectureTest {
     "tanks",
     "pumps",
     "takeoff",
+    "sums",
     "files",
     "welcome",
     "shell"
@@ -84,6 +85,7 @@ class ArchitectureTest {
                               "tankyard.engine.takeoff..",
                               "tankyard.engine.pricing..",
                               "tankyard.engine.terrain..",
+                              "tankyard.engine.quick..",
                               "tankyard.engine.cli.."))));
 
   /** Only App, Studio and Panels wire; nothing reaches back up. */

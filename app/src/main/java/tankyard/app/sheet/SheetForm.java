@@ -2,9 +2,11 @@ package tankyard.app.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import tankyard.app.edit.Edit;
+import tankyard.app.edit.EditRefusedException;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.field.Drafts;
 import tankyard.app.field.Fields;
@@ -26,17 +28,20 @@ final class SheetForm {
   final Catalog catalog;
   private final FormHost<Lease> host;
   private final LeaseStore store;
+  private final Consumer<String> refused;
 
   SheetForm(
       FormHost<Lease> host,
       Drafts drafts,
       LeaseStore store,
+      Consumer<String> refused,
       Catalog catalog,
       String subject,
       Supplier<String> name) {
     this.form = new FormBuilder<>(host, drafts, subject, name);
     this.host = host;
     this.store = store;
+    this.refused = refused;
     this.catalog = catalog;
   }
 
@@ -120,10 +125,16 @@ final class SheetForm {
 
   /** A button that makes one edit. */
   FormAction button(String id, String words, String why, Function<Lease, Edit> edit) {
-    return new FormAction(id, words, why, () -> store.edit(edit.apply(store.lease())));
+    return new FormAction(id, words, why, does(edit));
   }
 
   Runnable does(Function<Lease, Edit> edit) {
-    return () -> store.edit(edit.apply(store.lease()));
+    return () -> {
+      try {
+        store.edit(edit.apply(store.lease()));
+      } catch (EditRefusedException e) {
+        refused.accept(e.getMessage());
+      }
+    };
   }
 }

@@ -2,6 +2,7 @@ package tankyard.app.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import tankyard.app.edit.Delete;
 import tankyard.app.edit.LeaseStore;
@@ -25,12 +26,19 @@ final class SheetPages {
   private final LeaseStore store;
   private final ViewSettings view;
   private final Catalog catalog;
+  private final Consumer<String> refused;
   private final Drafts drafts = new Drafts();
 
-  SheetPages(LeaseStore store, ViewSettings view, Catalog catalog) {
+  /**
+   * Pages over one store.
+   *
+   * @param refused told why a button's edit was not done
+   */
+  SheetPages(LeaseStore store, ViewSettings view, Catalog catalog, Consumer<String> refused) {
     this.store = store;
     this.view = view;
     this.catalog = catalog;
+    this.refused = refused;
   }
 
   SheetPage page(List<String> ids) {
@@ -127,6 +135,7 @@ final class SheetPages {
   }
 
   private SheetForm sheet(String subject, Supplier<String> name) {
-    return new SheetForm(new LeaseHost(store, view), drafts, store, catalog, subject, name);
+    return new SheetForm(
+        new LeaseHost(store, view), drafts, store, refused, catalog, subject, name);
   }
 }

@@ -43,7 +43,7 @@ public final class SheetView extends BorderPane {
     ScrollPane scroll = new ScrollPane(page);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("panel-scroll");
-    setTop(head());
+    setTop(new VBox(head(), refusal(model)));
     setCenter(scroll);
     setBottom(hintLine());
     setMinWidth(280);
@@ -67,6 +67,18 @@ public final class SheetView extends BorderPane {
     VBox head = new VBox(title, kind);
     head.getStyleClass().add("sheet-head");
     return head;
+  }
+
+  private static Label refusal(SheetViewModel model) {
+    Label refusal = new Label();
+    refusal.setId("sheet-refusal");
+    refusal.getStyleClass().add("sheet-refusal");
+    refusal.setWrapText(true);
+    refusal.setMaxWidth(Double.MAX_VALUE);
+    refusal.textProperty().bind(model.refusalProperty());
+    refusal.visibleProperty().bind(model.refusalProperty().isNotEmpty());
+    refusal.managedProperty().bind(refusal.visibleProperty());
+    return refusal;
   }
 
   private Label hintLine() {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.value.ObservableValue;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
@@ -27,6 +29,7 @@ public final class SheetViewModel {
   private final ReadOnlyObjectWrapper<SheetPage> page = new ReadOnlyObjectWrapper<>(this, "page");
   private final ReadOnlyObjectWrapper<SheetResults> results =
       new ReadOnlyObjectWrapper<>(this, "results", SheetResults.none());
+  private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper(this, "refusal", "");
   private List<Object> shape = List.of();
 
   public SheetViewModel(
@@ -41,7 +44,7 @@ public final class SheetViewModel {
     this.view = view;
     this.solve = solve;
     this.showWorking = showWorking;
-    pages = new SheetPages(store, view, catalog);
+    pages = new SheetPages(store, view, catalog, refusal::set);
     store.leaseProperty().addListener((o, was, is) -> refreshPage());
     selection.idsProperty().addListener((o, was, is) -> refreshAll());
     view.unitsProperty().addListener((o, was, is) -> refreshAll());
@@ -60,6 +63,11 @@ public final class SheetViewModel {
 
   ReadOnlyObjectProperty<SheetResults> resultsProperty() {
     return results.getReadOnlyProperty();
+  }
+
+  /** Why a button's edit was not done; empty once something else is done or picked. */
+  ReadOnlyStringProperty refusalProperty() {
+    return refusal.getReadOnlyProperty();
   }
 
   ObservableValue<Freshness> freshness() {
@@ -81,6 +89,7 @@ public final class SheetViewModel {
 
   /** A page of the same shape keeps its fields, and with them the keyboard and what is typed. */
   private void refreshPage() {
+    refusal.set("");
     List<String> ids = selection.ids().stream().filter(this::isThere).toList();
     List<Object> now = pages.shape(ids);
     if (page.get() == null || !now.equals(shape)) {

@@ -32,8 +32,7 @@ final class SumForm {
 
   private static void typed(FormBuilder<TypedSum> form, QuickSum sum, QuickInput input) {
     NameEntry<TypedSum> entry =
-        form.words(
-            id(sum, input), capital(input.title()), why(input), TypedSum.input(input.id()));
+        form.words(id(sum, input), capital(input.title()), why(input), TypedSum.input(input.id()));
     entry.prompt(prompt(input)).check(text -> check(sum, input, text));
     if (input.bare().isPresent()) {
       entry.number();

@@ -67,6 +67,11 @@ public final class SumsView extends BorderPane {
     list.setCellFactory(
         l ->
             new ListCell<>() {
+              {
+                setWrapText(true);
+                setPrefWidth(0); // as wide as the list
+              }
+
               @Override
               protected void updateItem(QuickSum sum, boolean empty) {
                 super.updateItem(sum, empty);

@@ -19,7 +19,8 @@ record TypedSum(Map<String, String> texts) {
   }
 
   static Part<TypedSum, String> input(String id) {
-    return new Part<>(typed -> typed.texts.getOrDefault(id, ""), (typed, text) -> typed.with(id, text));
+    return new Part<>(
+        typed -> typed.texts.getOrDefault(id, ""), (typed, text) -> typed.with(id, text));
   }
 
   private TypedSum with(String id, String text) {

@@ -7,7 +7,7 @@
  * nothing here. What was typed for one sum is still there after looking at another.
  *
  * <p>A value that was not typed is the sum's usual one and says so in its field. Nothing is worked
- * out in this package. Uses {@code field}, {@code figures} and the engine's {@code quick}. Checked in
- * {@code SumsViewModelTest} and {@code SumsViewTest}.
+ * out in this package. Uses {@code field}, {@code figures} and the engine's {@code quick}. Checked
+ * in {@code SumsViewModelTest} and {@code SumsViewTest}.
  */
 package tankyard.app.sums;

@@ -25,9 +25,6 @@ import tankyard.app.figures.StaleMark;
 
 /** The lines on the left, the sums and what must be said with them on the right. */
 public final class TakeoffView extends BorderPane {
-  /** The sums are never cut off; the table scrolls. */
-  private static final double SIDE_WIDTH = 290;
-
   private final TakeoffViewModel model;
   private final GridPane sums = new GridPane();
   private final VBox warnings = new VBox();
@@ -64,8 +61,7 @@ public final class TakeoffView extends BorderPane {
     side.getStyleClass().add("bill-side");
     ScrollPane scroll = new ScrollPane(side);
     scroll.setFitToWidth(true);
-    scroll.getStyleClass().add("panel-scroll");
-    scroll.setMinWidth(SIDE_WIDTH);
+    scroll.getStyleClass().addAll("panel-scroll", "bill-scroll");
     SplitPane.setResizableWithParent(scroll, false);
     return scroll;
   }

@@ -5,13 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Rename;
+import tankyard.app.edit.Selection;
+import tankyard.app.edit.ViewSettings;
 import tankyard.app.example.Desk;
+import tankyard.app.example.SmallLease;
 import tankyard.app.field.ChoiceEntry;
 import tankyard.app.field.Entry;
 import tankyard.app.field.FormAction;
 import tankyard.app.field.Rows;
 import tankyard.app.field.TypedEntry;
+import tankyard.engine.catalog.Catalog;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Status;
@@ -297,6 +302,27 @@ class SheetViewModelTest {
     model.pageProperty().get().actions().get(0).run().run();
     assertThat(lease().thing("W1")).isEmpty();
     assertThat(model.headProperty().get().title()).isEqualTo("Small lease");
+  }
+
+  @Test
+  void saysWhyAButtonDidNothing() {
+    LeaseStore stubborn = new LeaseStore(SmallLease.lease(), l -> Optional.of("Not today."));
+    SheetViewModel refusing =
+        new SheetViewModel(
+            stubborn,
+            new Selection(stubborn),
+            new ViewSettings(stubborn),
+            desk.solve,
+            Catalog.empty(),
+            desk.shown::add);
+    refusing.pageProperty().get().form().blocks().stream()
+        .flatMap(block -> block.actions().stream())
+        .filter(a -> a.id().equals("case-add"))
+        .findFirst()
+        .orElseThrow()
+        .run()
+        .run();
+    assertThat(refusing.refusalProperty().get()).isEqualTo("Not today.");
   }
 
   @Test
