@@ -93,6 +93,7 @@ public final class MapViewModel {
     view.unitsProperty().addListener((o, a, b) -> leaseChanged());
     view.caseIdProperty().addListener((o, a, b) -> drawPlan());
     desk.refusalProperty().addListener((o, a, b) -> sayHint());
+    hovered.addListener((o, a, b) -> sayHint());
     desk.hand().inHandProperty().addListener((o, before, after) -> handChanged(before));
     desk.selection().idsProperty().addListener((o, a, b) -> saySelection());
     desk.selection().revealProperty().addListener((o, a, b) -> reveal(b));
@@ -181,7 +182,8 @@ public final class MapViewModel {
   /** Says again what to do next: a tool may be in another state. */
   public void sayHint() {
     String refusal = desk.refusalProperty().get();
-    hint.set(refusal.isEmpty() ? tool().hint() : refusal);
+    String over = desk.plan().spoken(hovered.get());
+    hint.set(refusal.isEmpty() ? (over.isEmpty() ? tool().hint() : over) : refusal);
   }
 
   /** Says something until the hand moves on: that a file was saved. */

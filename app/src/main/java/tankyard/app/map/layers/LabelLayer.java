@@ -28,7 +28,8 @@ public final class LabelLayer implements Layer {
   @Override
   public void paint(Painting p) {
     LabelPlacer placer = new LabelPlacer(p.width(), p.height());
-    for (PlanThing thing : p.plan().things()) {
+    List<PlanThing> seen = p.plan().things().stream().filter(t -> p.sees(t.at())).toList();
+    for (PlanThing thing : seen) {
       SymbolSize size = SymbolSize.of(thing, p.camera());
       placer.keepFree(
           p.camera().x(thing.at()), p.camera().y(thing.at()), size.widthPx(), size.heightPx());
@@ -44,7 +45,7 @@ public final class LabelLayer implements Layer {
       p.plan().marks().forEach(mark -> mark(p, placer, mark));
     }
     if (p.shown().names()) {
-      p.plan().things().stream()
+      seen.stream()
           .filter(
               thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || isLit(p, thing.id()))
           .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
@@ -165,6 +166,9 @@ public final class LabelLayer implements Layer {
     int leg = line.longestLeg();
     MapSpot a = line.spots().get(leg);
     MapSpot b = line.spots().get(leg + 1);
+    if (!p.sees(a.towards(b, 0.3))) {
+      return;
+    }
     boolean lit = isLit(p, line.id());
     String note = p.shown().results() && !line.note().isEmpty() ? "  " + line.note() : "";
     String words = line.name() + note;

@@ -6,6 +6,7 @@ import javafx.scene.canvas.GraphicsContext;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Ghost;
+import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.Plan;
 import tankyard.app.map.plan.Relief;
 import tankyard.app.style.Inks;
@@ -33,6 +34,8 @@ public record Painting(
     boolean stale,
     Optional<CloseUp> closeUp) {
 
+  private static final double NEAR_PX = 80;
+
   /** Which sheets are laid on. */
   public record Shown(
       boolean ground, boolean grid, boolean names, boolean results, boolean heights, boolean key) {
@@ -56,6 +59,11 @@ public record Painting(
         shown,
         stale,
         Optional.empty());
+  }
+
+  /** Whether a spot is on the drawing or so near that its symbol reaches in. */
+  boolean sees(MapSpot spot) {
+    return camera.shows(spot, -NEAR_PX);
   }
 
   double width() {

@@ -18,7 +18,10 @@ public final class ThingLayer implements Layer {
   public void paint(Painting p) {
     Symbols symbols = new Symbols(p.g(), p.inks());
     List<PlanThing> fromBelow =
-        p.plan().things().stream().sorted(Comparator.comparingInt(ThingLayer::height)).toList();
+        p.plan().things().stream()
+            .filter(t -> p.sees(t.at()))
+            .sorted(Comparator.comparingInt(ThingLayer::height))
+            .toList();
     for (PlanThing thing : fromBelow) {
       SymbolSize size = SymbolSize.of(thing, p.camera());
       double x = p.camera().x(thing.at());

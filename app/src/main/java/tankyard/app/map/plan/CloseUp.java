@@ -19,6 +19,10 @@ import java.util.stream.Stream;
  */
 public record CloseUp(Set<String> ids, MapBox box) {
   private static final int FEWEST = 3;
+
+  /** Where more stand on the map than this, the whole map is one crowd. */
+  private static final int MOST_THINGS = 300;
+
   private static final double CROWDED_PX = 22;
   private static final double ROOM_M = 4;
   private static final double WORTH_IT = 2;
@@ -38,6 +42,9 @@ public record CloseUp(Set<String> ids, MapBox box) {
 
   /** The largest crowd; empty where everything can be told apart, or the map is small. */
   public static Optional<CloseUp> of(Plan plan, Camera camera) {
+    if (plan.things().size() > MOST_THINGS) {
+      return Optional.empty();
+    }
     if (camera.widthPx() < 3 * FRAME.width() || camera.heightPx() < 2 * FRAME.height()) {
       return Optional.empty();
     }

@@ -1,7 +1,6 @@
 package tankyard.app.map.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,6 +11,11 @@ import java.util.Optional;
  */
 public final class LabelPlacer {
   private static final double GAP_PX = 4;
+
+  /** With more lines than this on the screen there is no place off them anyway. */
+  private static final int MOST_STROKES = 400;
+
+  private static final long STROKES_TO_A_COVER = 1000;
 
   private final double areaWidth;
   private final double areaHeight;
@@ -70,7 +74,10 @@ public final class LabelPlacer {
    * Makes labels prefer a place that this stroke does not cross; they may cross it if they must.
    */
   public void preferOff(double x1, double y1, double x2, double y2) {
-    strokes.add(new double[] {x1, y1, x2, y2});
+    boolean seen = new Box(0, 0, areaWidth, areaHeight).touches(x1, y1, x2, y2);
+    if (seen && strokes.size() < MOST_STROKES) {
+      strokes.add(new double[] {x1, y1, x2, y2});
+    }
   }
 
   private long crossed(Box box) {
@@ -116,12 +123,25 @@ public final class LabelPlacer {
 
   /** The best of the places: covering nothing if it can, then crossing as few strokes as it can. */
   private Optional<Box> first(List<Box> places, boolean must) {
-    Optional<Box> best =
-        places.stream()
-            .filter(p -> must || covered(p) == 0)
-            .min(Comparator.comparingLong(this::covered).thenComparingLong(this::crossed));
-    best.ifPresent(taken::add);
-    return best;
+    Box best = null;
+    long bestCost = Long.MAX_VALUE;
+    for (Box place : places) {
+      long covered = covered(place);
+      if (covered > 0 && !must) {
+        continue;
+      }
+      long cost = covered * STROKES_TO_A_COVER + crossed(place);
+      if (cost < bestCost) {
+        best = place;
+        bestCost = cost;
+      }
+      if (cost == 0) {
+        break; // Nothing can be better, and most labels end here.
+      }
+    }
+    Optional<Box> chosen = Optional.ofNullable(best);
+    chosen.ifPresent(taken::add);
+    return chosen;
   }
 
   private long covered(Box box) {

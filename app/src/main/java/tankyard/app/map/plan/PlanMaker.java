@@ -2,7 +2,10 @@ package tankyard.app.map.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import tankyard.app.edit.ThingKind;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
@@ -17,11 +20,13 @@ import tankyard.engine.units.UnitSystem;
 /** Makes the plan of a lease, with the results of one design case where there are any. */
 public final class PlanMaker {
   private final Lease lease;
+  private final Map<String, Thing> things;
   private final UnitSystem units;
   private final PlanResults results;
 
   private PlanMaker(Lease lease, UnitSystem units, PlanResults results) {
     this.lease = lease;
+    this.things = lease.things().collect(Collectors.toMap(Thing::id, Function.identity()));
     this.units = units;
     this.results = results;
   }
@@ -90,8 +95,8 @@ public final class PlanMaker {
   }
 
   private Optional<PlanLine> line(Line line) {
-    Optional<Thing> from = lease.thing(line.from());
-    Optional<Thing> to = lease.thing(line.to());
+    Optional<Thing> from = Optional.ofNullable(things.get(line.from()));
+    Optional<Thing> to = Optional.ofNullable(things.get(line.to()));
     if (from.isEmpty() || to.isEmpty()) {
       return Optional.empty();
     }

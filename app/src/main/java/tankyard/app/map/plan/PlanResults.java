@@ -1,7 +1,9 @@
 package tankyard.app.map.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Separator;
@@ -9,6 +11,7 @@ import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
+import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.PressureLimit;
@@ -18,12 +21,15 @@ import tankyard.engine.window.Window;
 final class PlanResults {
   private static final int FIGURES = 3;
 
-  private final Optional<CaseResult> results;
+  private final Map<String, WellResult> wells = new HashMap<>();
+  private final Map<String, LineResult> lines = new HashMap<>();
   private final List<Window> windows;
   private final UnitSystem units;
 
   PlanResults(Optional<LeaseAnswer> answer, String caseId, UnitSystem units) {
-    this.results = answer.flatMap(a -> a.designCase(caseId));
+    Optional<CaseResult> results = answer.flatMap(a -> a.designCase(caseId));
+    results.ifPresent(r -> r.wells().forEach(w -> wells.put(w.wellId(), w)));
+    results.ifPresent(r -> r.lines().forEach(l -> lines.put(l.lineId(), l)));
     this.windows = answer.map(LeaseAnswer::windows).orElse(List.of());
     this.units = units;
   }
@@ -31,8 +37,7 @@ final class PlanResults {
   List<String> notes(Thing thing) {
     List<String> notes = new ArrayList<>();
     if (thing instanceof Well) {
-      results
-          .flatMap(r -> r.well(thing.id()))
+      Optional.ofNullable(wells.get(thing.id()))
           .ifPresent(w -> notes.add("box " + print(w.box().value())));
     } else if (thing instanceof Separator) {
       windows.stream()
@@ -52,7 +57,7 @@ final class PlanResults {
   }
 
   private Optional<LineResult> line(String id) {
-    return results.flatMap(r -> r.line(id));
+    return Optional.ofNullable(lines.get(id));
   }
 
   /** What a thing or a vessel sets. A crest has a mark of its own on the line. */
