@@ -33,6 +33,12 @@ public final class AddEntry<R> extends TypedEntry<R> {
     return false;
   }
 
+  /** Two rows added one after the other are two steps, and the second leaves the first alone. */
+  @Override
+  String mergeKey() {
+    return "";
+  }
+
   @Override
   String print(R whole) {
     return "";

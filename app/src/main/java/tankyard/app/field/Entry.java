@@ -64,6 +64,13 @@ public abstract sealed class Entry<R> permits TypedEntry, ChoiceEntry {
     return context;
   }
 
+  /**
+   * Changes of one field, one after the other, may become one step; empty where each is its own.
+   */
+  String mergeKey() {
+    return context.key(id);
+  }
+
   final void setError(String words) {
     error.set(words);
   }
@@ -71,7 +78,7 @@ public abstract sealed class Entry<R> permits TypedEntry, ChoiceEntry {
   /** Makes the change; a refusal becomes the field's error. */
   final boolean change(UnaryOperator<R> change) {
     try {
-      context.host().change(context.editName(label), context.key(id), change);
+      context.host().change(context.editName(label), mergeKey(), change);
       setError("");
       return true;
     } catch (IllegalArgumentException refused) {

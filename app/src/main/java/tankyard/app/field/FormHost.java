@@ -13,7 +13,7 @@ public interface FormHost<R> {
    * Makes one change.
    *
    * @param name of the step, for undo: "Oil of Well 3"
-   * @param mergeKey changes with the same key may become one step
+   * @param mergeKey changes with the same key may become one step; empty for a step of its own
    * @throws IllegalArgumentException with words for the reader where the change is refused
    */
   void change(String name, String mergeKey, UnaryOperator<R> change);

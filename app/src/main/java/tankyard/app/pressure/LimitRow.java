@@ -7,7 +7,7 @@ import tankyard.engine.working.Working;
  * One limit of one case, as a line of the table. Pressures in the unit shown.
  *
  * @param end "at least" or "at most"
- * @param gauge as digits, rounded to the careful side
+ * @param gaugeDigits of the gauge
  */
 record LimitRow(
     String separator,

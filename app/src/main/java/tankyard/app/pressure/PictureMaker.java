@@ -42,8 +42,8 @@ final class PictureMaker {
   }
 
   WindowPicture picture(Window window) {
-    Optional<End> least = window.least().map(l -> end(l, rounded.up(gauge(l))));
-    Optional<End> most = window.most().map(m -> end(m, rounded.down(gauge(m))));
+    Optional<End> least = window.least().map(this::end);
+    Optional<End> most = window.most().map(this::end);
     List<Segment> segments = window.least().map(this::segments).orElse(List.of());
     Optional<SettingMark> setting = window.setting().map(this::setting);
     List<Mark> marks = marks(window);
@@ -75,11 +75,11 @@ final class PictureMaker {
     return rounded.value(limit.gauge().value());
   }
 
-  private End end(PressureLimit limit, String digits) {
+  private End end(PressureLimit limit) {
     double band = limit.heightBand().map(rounded::value).orElse(0.0);
     return new End(
         gauge(limit),
-        digits,
+        rounded.near(gauge(limit)),
         limit.name(),
         caseName(limit),
         band,
@@ -139,8 +139,8 @@ final class PictureMaker {
 
   private Mark mark(Mark.Kind kind, PressureLimit limit) {
     double value = gauge(limit);
-    String digits = kind == Mark.Kind.UPPER ? rounded.down(value) : rounded.up(value);
-    return new Mark(kind, value, digits, limit.name(), limit.thingId(), limit.gauge()::working);
+    return new Mark(
+        kind, value, rounded.near(value), limit.name(), limit.thingId(), limit.gauge()::working);
   }
 
   private Mark tankAlone(PressureLimit limit) {
@@ -148,7 +148,7 @@ final class PictureMaker {
     return new Mark(
         Mark.Kind.TANK_ALONE,
         value,
-        rounded.up(value),
+        rounded.near(value),
         "looking at the tank alone",
         limit.thingId(),
         limit.gauge()::working);
@@ -165,7 +165,7 @@ final class PictureMaker {
     return new Mark(
         Mark.Kind.OIL_LEG,
         value,
-        rounded.up(value),
+        rounded.near(value),
         "the oil leg needs",
         leg.lineId(),
         leg.need()::working);

@@ -125,7 +125,7 @@ public final class PressureViewModel {
         limit.name(),
         caseNames.getOrDefault(limit.caseId(), limit.caseId()),
         gauge,
-        needed ? rounded.up(gauge) : rounded.down(gauge),
+        rounded.near(gauge),
         rounded.value(limit.lift()),
         rounded.value(limit.friction()),
         rounded.value(limit.valve()),

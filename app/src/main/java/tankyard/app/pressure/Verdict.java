@@ -50,17 +50,17 @@ record Verdict(Rounded rounded) {
     double most = rounded.value(window.most().orElseThrow().gauge().value());
     if (least > most) {
       return "No setting works: at least "
-          + psi(rounded.up(least))
+          + psi(rounded.near(least))
           + " is needed and at most "
-          + psi(rounded.down(most))
+          + psi(rounded.near(most))
           + " is allowed, "
-          + psi(rounded.up(least - most))
+          + psi(rounded.near(least - most))
           + " short.";
     }
     return "No setting works: the window is "
-        + psi(rounded.down(most - least))
+        + psi(rounded.near(most - least))
         + " wide and the regulator builds up "
-        + psi(rounded.up(rounded.value(window.buildUp())))
+        + psi(rounded.near(rounded.value(window.buildUp())))
         + ".";
   }
 

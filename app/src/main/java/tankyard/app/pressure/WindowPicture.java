@@ -41,7 +41,7 @@ record WindowPicture(
   /**
    * An end of the window.
    *
-   * @param digits rounded to the careful side
+   * @param digits of the value
    * @param band plus or minus from the heights, in digits; empty if not known
    */
   record End(

@@ -10,7 +10,7 @@
  *
  * <p>{@link tankyard.app.pressure.PictureMaker} turns the engine's {@code Window} into a {@link
  * tankyard.app.pressure.WindowPicture} in the unit shown; {@link tankyard.app.pressure.WindowBar}
- * draws that. Least values are rounded up and most values down, never the other way.
+ * draws that.
  *
  * <p>Pressures are readings at the separator's gauge. Nothing is worked out here but the rounding.
  * Uses {@code edit}, {@code solve}, {@code chart}, {@code figures}. Checked in {@code

@@ -23,7 +23,7 @@ final class Assumed {
 
   /** From the lease's practice where it says so, else the study's default. */
   static <Q extends Quantity> String fromPractice(Optional<Q> practice, Q fallback) {
-    return practice.map(p -> of(p) + ", as the lease's practice").orElse(of(fallback) + " assumed");
+    return practice.map(p -> "practice: " + of(p)).orElse(of(fallback) + " assumed");
   }
 
   static String depth(Lease lease) {

@@ -9,7 +9,7 @@ import tankyard.engine.lease.Lease;
  * A field was filled in.
  *
  * @param step name in the Edit menu: "Change oil of Well 9"
- * @param field edits of the same field, one after the other, are one step
+ * @param field edits of the same field, one after the other, are one step; empty for none
  */
 record FieldEdit(String step, String field, UnaryOperator<Lease> change) implements Edit {
   @Override
@@ -24,6 +24,6 @@ record FieldEdit(String step, String field, UnaryOperator<Lease> change) impleme
 
   @Override
   public Optional<String> gesture() {
-    return Optional.of("field " + field);
+    return field.isEmpty() ? Optional.empty() : Optional.of("field " + field);
   }
 }

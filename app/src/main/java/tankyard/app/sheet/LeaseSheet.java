@@ -25,6 +25,7 @@ final class LeaseSheet {
     practice(sheet);
     site(sheet);
     BermSection.fill(sheet);
+    OwnPipeSections.fill(sheet);
     prices(sheet);
   }
 

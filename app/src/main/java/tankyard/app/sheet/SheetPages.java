@@ -68,6 +68,7 @@ final class SheetPages {
           ids,
           lease.cases().stream().map(c -> c.id()).toList(),
           lease.fluids().oilViscosity().size(),
+          lease.ownPipes().size(),
           lease.site().berm().isPresent());
     }
     Optional<Line> line = lease.line(ids.get(0));

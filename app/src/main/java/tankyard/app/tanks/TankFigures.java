@@ -2,11 +2,13 @@ package tankyard.app.tanks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import tankyard.app.figures.CaseFigures;
 import tankyard.app.figures.FigureRow;
 import tankyard.app.figures.FigureSet;
 import tankyard.app.figures.ResultRows;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Tank;
 
 /** The sets of rows about separators, tanks and overflows. */
@@ -25,8 +27,13 @@ final class TankFigures {
     lease.separators().forEach(s -> tanks.add(s.name(), s.id(), rows.separator(s.id())));
     tanks.storage("Oil tanks", Tank.Duty.OIL, rows.oilStorage());
     tanks.storage("Water tanks", Tank.Duty.WATER, rows.waterStorage());
-    lease.lines().forEach(l -> tanks.add("Overflow: " + l.name(), l.id(), rows.overflow(l.id())));
+    lease.lines().forEach(l -> tanks.add(overflowName(l), l.id(), rows.overflow(l.id())));
     return List.copyOf(tanks.sets);
+  }
+
+  private static String overflowName(Line line) {
+    boolean says = line.name().toLowerCase(Locale.ROOT).contains("overflow");
+    return says ? line.name() : "Overflow: " + line.name();
   }
 
   private void storage(String title, Tank.Duty duty, List<FigureRow> rows) {

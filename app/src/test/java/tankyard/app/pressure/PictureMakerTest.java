@@ -98,12 +98,11 @@ class PictureMakerTest {
   }
 
   @Test
-  void roundsWhatMustBeReachedUpAndWhatMustNotBePassedDown() {
+  void showsTenthsBelowAHundredPsi() {
     Rounded psi = Rounded.in(UnitSystem.FIELD);
-    assertThat(psi.up(14.41)).isEqualTo("14.5");
-    assertThat(psi.down(25.99)).isEqualTo("25.9");
-    assertThat(psi.up(14.4)).isEqualTo("14.4");
-    assertThat(psi.down(26)).isEqualTo("26.0");
+    assertThat(psi.near(17.04)).isEqualTo("17.0");
+    assertThat(psi.near(25.96)).isEqualTo("26.0");
+    assertThat(psi.near(241.3)).isEqualTo("241");
   }
 
   @Test

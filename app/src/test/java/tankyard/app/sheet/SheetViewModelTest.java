@@ -276,6 +276,27 @@ class SheetViewModelTest {
   }
 
   @Test
+  void aPipeNoCatalogueListsCanBeAddedAndLaid() {
+    type("own-pipe-add", "yard pipe");
+    assertThat(entry("own-pipe-add").error()).contains("a comma");
+    type("own-pipe-add", "yard pipe, 1.9");
+    type("own-pipe-1-rating-water", "150 psi");
+    assertThat(lease().ownPipes().get(0).bore().toInches()).isEqualTo(1.9);
+    desk.selection.select("L1");
+    choose("line-pipe", "own-1");
+    assertThat(lease().line("L1").orElseThrow().pipe()).isEqualTo("own-1");
+  }
+
+  @Test
+  void twoPointsAddedOneAfterTheOtherAreBothThere() {
+    type("viscosity-add", "40 F, 120 cP");
+    type("viscosity-add", "100 F, 10 cP");
+    assertThat(lease().fluids().oilViscosity()).hasSize(2);
+    desk.store.undo();
+    assertThat(lease().fluids().oilViscosity()).hasSize(1);
+  }
+
+  @Test
   void aBermIsDrawnRoundTheTanks() {
     action("berm-add").run().run();
     var berm = lease().site().berm().orElseThrow();
