@@ -290,6 +290,17 @@ class StudioTest extends ApplicationTest {
   }
 
   @Test
+  void a_thing_revealed_from_elsewhere_comes_into_view() {
+    interact(
+        () -> {
+          studio.map().sight().zoomAt(10, 10, 30);
+          studio.map().desk().selection().reveal("IW1");
+        });
+    Point2D at = studio.mapPane().view().screenToLocal(thing("IW1"));
+    assertThat(studio.mapPane().view().contains(at)).isTrue();
+  }
+
+  @Test
   void f6_moves_from_part_to_part() {
     assertThat(studio.mapPane().view().isFocused()).isTrue();
     push(KeyCode.SHIFT, KeyCode.F6);

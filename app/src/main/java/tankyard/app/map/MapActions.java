@@ -148,14 +148,14 @@ public final class MapActions {
   }
 
   public void zoomIn() {
-    map.zoom(1.25);
+    map.sight().zoom(1.25);
   }
 
   public void zoomOut() {
-    map.zoom(0.8);
+    map.sight().zoom(0.8);
   }
 
   public void fit() {
-    map.fit();
+    map.sight().fit();
   }
 }

@@ -43,8 +43,9 @@ final class MapMouse {
     if (panning) {
       view.setCursor(Cursor.CLOSED_HAND);
       map.pan().press(pointer(e));
-    } else if (e.getButton() == MouseButton.PRIMARY && map.isOnCloseUp(e.getX(), e.getY())) {
-      map.goToCloseUp();
+    } else if (e.getButton() == MouseButton.PRIMARY
+        && map.sight().isOnCloseUp(e.getX(), e.getY())) {
+      map.sight().goToCloseUp();
     } else if (e.getButton() == MouseButton.PRIMARY) {
       map.tool().press(pointer(e));
       map.sayHint();
@@ -87,7 +88,7 @@ final class MapMouse {
     } else if (inHand != InHand.NOTHING) {
       view.setCursor(Cursor.CROSSHAIR);
     } else {
-      boolean plain = hit.isNothing() && !map.isOnCloseUp(x, y);
+      boolean plain = hit.isNothing() && !map.sight().isOnCloseUp(x, y);
       view.setCursor(plain ? Cursor.DEFAULT : Cursor.HAND);
     }
   }
@@ -105,13 +106,13 @@ final class MapMouse {
 
   private void scrolled(ScrollEvent e) {
     if (e.getDeltaY() != 0) {
-      map.zoomAt(e.getX(), e.getY(), Math.pow(ZOOM_PER_PX, e.getDeltaY()));
+      map.sight().zoomAt(e.getX(), e.getY(), Math.pow(ZOOM_PER_PX, e.getDeltaY()));
     }
     e.consume();
   }
 
   private void zoomed(ZoomEvent e) {
-    map.zoomAt(e.getX(), e.getY(), e.getZoomFactor());
+    map.sight().zoomAt(e.getX(), e.getY(), e.getZoomFactor());
     e.consume();
   }
 

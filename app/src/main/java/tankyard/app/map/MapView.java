@@ -133,7 +133,7 @@ public final class MapView extends Pane {
     if (canvas.getWidth() != width || canvas.getHeight() != height) {
       canvas.setWidth(width);
       canvas.setHeight(height);
-      map.resized(width, height);
+      map.sight().resized(width, height);
     }
     focusRing.resizeRelocate(0, 0, width, height);
     paint(canvas.getGraphicsContext2D(), map.desk().camera());

@@ -3,7 +3,6 @@ package tankyard.app.map;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -14,11 +13,8 @@ import javafx.beans.property.StringProperty;
 import tankyard.app.edit.Hand.InHand;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
-import tankyard.app.map.plan.Camera;
-import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.HitTester;
-import tankyard.app.map.plan.MapBox;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanMaker;
 import tankyard.app.map.plan.Relief;
@@ -42,8 +38,6 @@ import tankyard.engine.units.UnitSystem;
 
 /** What the lease map shows and what is in hand over it; knows nothing of how it is drawn. */
 public final class MapViewModel {
-  private static final double FIT_MARGIN_PX = 90;
-
   private final MapDesk desk;
   private final ViewSettings view;
   private final SolveService solve;
@@ -52,6 +46,7 @@ public final class MapViewModel {
   private final Nudge nudge;
   private final KeyPointer keyPointer;
   private final MapActions actions;
+  private final Sight sight;
   private final ObjectProperty<Relief> relief =
       new SimpleObjectProperty<>(this, "relief", Relief.flat());
   private final StringProperty hovered = new SimpleStringProperty(this, "hovered", "");
@@ -59,7 +54,6 @@ public final class MapViewModel {
   private final ReadOnlyStringWrapper cursor = new ReadOnlyStringWrapper(this, "cursor", "");
   private final ReadOnlyStringWrapper spoken = new ReadOnlyStringWrapper(this, "spoken", "");
   private UnitSystem reliefUnits;
-  private Camera lastFit;
 
   public MapViewModel(MapDesk desk, ViewSettings view, SolveService solve) {
     this.desk = desk;
@@ -68,6 +62,7 @@ public final class MapViewModel {
     pan = new PanTool(desk);
     nudge = new Nudge(desk);
     keyPointer = new KeyPointer(desk);
+    sight = new Sight(desk);
     actions = new MapActions(this);
     fillTools();
     listen();
@@ -88,7 +83,7 @@ public final class MapViewModel {
 
   private void listen() {
     desk.store().leaseProperty().addListener((o, a, b) -> leaseChanged());
-    desk.store().documentProperty().addListener((o, a, b) -> fit());
+    desk.store().documentProperty().addListener((o, a, b) -> sight.fit());
     solve.latestProperty().addListener((o, a, b) -> drawPlan());
     view.unitsProperty().addListener((o, a, b) -> leaseChanged());
     view.caseIdProperty().addListener((o, a, b) -> drawPlan());
@@ -145,6 +140,11 @@ public final class MapViewModel {
   /** What can be done to what is picked. */
   public MapActions actions() {
     return actions;
+  }
+
+  /** Which part of the map is in view. */
+  public Sight sight() {
+    return sight;
   }
 
   public KeyPointer keyPointer() {
@@ -217,27 +217,12 @@ public final class MapViewModel {
             + "   "
             + height);
     Hit hit = hitAt(x, y);
-    hovered.set(handIsEmpty() && !isOnCloseUp(x, y) ? hit.id() : "");
+    hovered.set(handIsEmpty() && !sight.isOnCloseUp(x, y) ? hit.id() : "");
   }
 
   public void pointAway() {
     cursor.set("");
     hovered.set("");
-  }
-
-  /** Whether a point lies on the close-up in the corner. */
-  boolean isOnCloseUp(double x, double y) {
-    return handIsEmpty() && closeUp().map(c -> c.frame().contains(x, y)).orElse(false);
-  }
-
-  /** Brings what the close-up shows into view at its own scale. */
-  void goToCloseUp() {
-    closeUp()
-        .ifPresent(c -> desk.cameraProperty().set(desk.camera().fitted(c.box(), FIT_MARGIN_PX)));
-  }
-
-  private Optional<CloseUp> closeUp() {
-    return CloseUp.of(desk.plan(), desk.camera());
   }
 
   private boolean handIsEmpty() {
@@ -248,53 +233,7 @@ public final class MapViewModel {
     return new HitTester(desk.plan(), desk.camera()).at(x, y, desk.selection().ids());
   }
 
-  public void resized(double width, double height) {
-    boolean stillFitted = lastFit == null || desk.camera().equals(lastFit);
-    desk.cameraProperty().set(desk.camera().resized(width, height));
-    if (stillFitted && width > 0 && height > 0) {
-      fit();
-    }
-  }
-
-  /** Brings the whole lease into view, and keeps it so until somebody moves the map. */
-  public void fit() {
-    Optional<MapBox> bounds = desk.plan().bounds();
-    bounds.ifPresent(b -> desk.cameraProperty().set(fitted(b)));
-    lastFit = desk.camera();
-  }
-
-  /** Beside the close-up, where there is one and it would be in the way. */
-  private Camera fitted(MapBox bounds) {
-    Camera camera = desk.camera();
-    double margin = Math.min(FIT_MARGIN_PX, Math.min(camera.widthPx(), camera.heightPx()) / 5);
-    Camera plain = camera.fitted(bounds, margin);
-    Optional<CloseUp> closeUp = CloseUp.of(desk.plan(), plain);
-    boolean hides = closeUp.map(c -> c.hides(desk.plan(), plain)).orElse(false);
-    return hides ? camera.fitted(bounds, margin, closeUp.get().frame().width() - 40) : plain;
-  }
-
-  public void zoom(double factor) {
-    Camera camera = desk.camera();
-    desk.cameraProperty().set(camera.zoomedAt(camera.widthPx() / 2, camera.heightPx() / 2, factor));
-  }
-
-  public void zoomAt(double x, double y, double factor) {
-    desk.cameraProperty().set(desk.camera().zoomedAt(x, y, factor));
-  }
-
   private void reveal(Selection.Reveal wanted) {
-    desk.plan().bounds(wanted.id()).ifPresent(this::show);
-  }
-
-  /** Brings a box into view; leaves the map where it is if it is in view already. */
-  void show(MapBox box) {
-    Camera camera = desk.camera();
-    MapSpot southWest = new MapSpot(box.westM(), box.southM());
-    MapSpot northEast = new MapSpot(box.eastM(), box.northM());
-    if (!camera.shows(southWest, 40) || !camera.shows(northEast, 40)) {
-      Camera fitted = camera.fitted(box, 2 * FIT_MARGIN_PX);
-      boolean tooNear = fitted.pxPerM() > camera.pxPerM();
-      desk.cameraProperty().set(tooNear ? camera.centredOn(box.centre()) : fitted);
-    }
+    desk.plan().bounds(wanted.id()).ifPresent(sight::show);
   }
 }
