@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tankyard.app.figures.Digits;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Thing;
@@ -13,14 +14,13 @@ import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 
 /** The few results that stand on the map: more would hide the drawing. */
 final class PlanResults {
-  private static final int FIGURES = 3;
-
   private final Map<String, WellResult> wells = new HashMap<>();
   private final Map<String, LineResult> lines = new HashMap<>();
   private final List<Window> windows;
@@ -109,7 +109,9 @@ final class PlanResults {
     return new Badge(Badge.End.MOST, "most " + print(limit.gauge().value()));
   }
 
+  /** With as many decimals as the tables show, so that one number is not seen as two. */
   private String print(Quantity quantity) {
-    return units.print(quantity, FIGURES);
+    Unit unit = units.unit(quantity.dimension());
+    return Digits.withUnit(unit, quantity.in(unit));
   }
 }
