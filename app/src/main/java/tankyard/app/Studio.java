@@ -215,7 +215,8 @@ public final class Studio {
     desk.take(() -> firstLease(outside.catalog()));
   }
 
-  void openEmpty() {
+  /** Takes up an empty lease, once the one before may go. */
+  public void openEmpty() {
     desk.take(EmptyLease::lease);
   }
 

@@ -13,7 +13,7 @@ import javafx.scene.layout.VBox;
 /** The window's frame: rack, map over strip, sheet; bars above and below. */
 public final class StudioWindow extends BorderPane {
   private static final double SHEET_PX = 340;
-  private static final double MAP_SHARE = 0.6;
+  private static final double MAP_SHARE = 0.57;
 
   private final Region rack;
   private final Region map;

@@ -22,6 +22,7 @@ import tankyard.app.example.TestWorld;
 import tankyard.app.memory.Memory;
 import tankyard.app.style.Look;
 import tankyard.app.style.Shade;
+import tankyard.engine.catalog.Catalogs;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Status;
 import tankyard.engine.leasefile.LeaseFiles;
@@ -68,6 +69,20 @@ public final class SnapshotTool {
     take("empty", Shade.LIGHT, s -> s.store().open(nothing()));
   }
 
+  /** The pictures of the manual, on the lease the program opens on. */
+  static void takeForTheManual(Path folder) throws Exception {
+    Platform.startup(() -> {});
+    Platform.setImplicitExit(false);
+    SnapshotTool tool =
+        new SnapshotTool(Files.createDirectories(folder), Studio.firstLease(Catalogs.find()));
+    tool.take("studio-light", Shade.LIGHT, s -> s.frame().strip().show("profile"));
+    tool.take("studio-dark", Shade.DARK, s -> s.frame().strip().show("tanks"));
+    tool.take("studio-window", Shade.LIGHT, s -> s.frame().strip().show("window"));
+    tool.take("studio-bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
+    tool.take("studio-battery", Shade.LIGHT, tool::near);
+    tool.take("studio-empty", Shade.LIGHT, Studio::openEmpty);
+  }
+
   private static Lease nothing() {
     return SmallLease.bare().withSpotHeights(List.of());
   }
@@ -95,6 +110,7 @@ public final class SnapshotTool {
           box[0].setScene(scene);
           box[0].show();
           studio.store().open(lease);
+          studio.mapPane().view().requestFocus();
           prepare.accept(studio);
         });
     for (int i = 0; i < 6; i++) {
