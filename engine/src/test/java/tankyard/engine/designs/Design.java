@@ -116,6 +116,19 @@ final class Design {
     return most().gauge().value().toPsi();
   }
 
+  double cv() {
+    return survey.lease().separators().get(0).dumpValve().cv().toGpmPerRootPsi();
+  }
+
+  /** Specific gravity of its brine. */
+  double brine() {
+    return survey.lease().fluids().brine().specific();
+  }
+
+  double inletFeet(int tank) {
+    return survey.lease().tanks().get(tank).inletHeight().toFeet();
+  }
+
   double bermFeet() {
     return BermResult.of(survey).orElseThrow().needed().value().toFeet();
   }

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tankyard.engine.window.PressureLimit;
 
 /** One thing changed at a time: the ends of the window move by what the hand says. */
@@ -101,5 +104,51 @@ class DesignVariationsTest {
         .isCloseTo(hours / 2, within(0.01));
     assertThat(twice.today().storage().oilUsable().orElseThrow().value())
         .isEqualTo(p3.today().storage().oilUsable().orElseThrow().value());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"p1-osage-bend, 1, true", "p2-sandstone-knob, 1, false", "p3-coyote-creek, 2, true"})
+  void inEveryCaseTheTankMovesTheLeastByItsBrineOrNotAtAll(
+      String name, int tank, boolean tankGoverns) {
+    Design base = Design.of(name);
+    double inlet = base.inletFeet(tank);
+    double brine = tankGoverns ? 0.4331 * base.brine() : 0;
+    for (double step : new double[] {5, -5}) {
+      Design moved =
+          base.with("/tanks/" + tank + "/inletHeight", Design.amount(inlet + step, "ft"));
+      assertThat(moved.leastPsi() - base.leastPsi()).isCloseTo(step * brine, within(0.1));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"p1-osage-bend", "p2-sandstone-knob", "p3-coyote-creek"})
+  void inEveryCaseHalfTheValveCostsThreeMoreOfItsLoss(String name) {
+    Design base = Design.of(name);
+    Design half = base.with("/separators/0/dumpValve/cv", Design.amount(base.cv() / 2, "Cv"));
+    double valve = base.least().valve().toPsi();
+    assertThat(half.leastPsi() - base.leastPsi()).isCloseTo(3 * valve, within(0.02 * 4 * valve));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"p1-osage-bend", "p2-sandstone-knob", "p3-coyote-creek"})
+  void inEveryCaseAWeakerBoxLowersTheMostByWhatItLost(String name) {
+    Design strong = Design.of(name).withEach("/wells", "boxLimit", Design.amount(25, "psi"));
+    Design weak = Design.of(name).withEach("/wells", "boxLimit", Design.amount(10, "psi"));
+    assertThat(strong.most().kind()).isEqualTo(PressureLimit.Kind.STUFFING_BOX);
+    assertThat(weak.most().kind()).isEqualTo(PressureLimit.Kind.STUFFING_BOX);
+    assertThat(strong.mostPsi() - weak.mostPsi()).isCloseTo(15, within(0.01));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"p1-osage-bend", "p2-sandstone-knob", "p3-coyote-creek"})
+  void inEveryCaseTwiceTheFluidFillsTheTanksTwiceAsFast(String name) {
+    Design base = Design.of(name);
+    Design twice = base.withEach("/cases", "water", 2).withEach("/cases", "oil", 2);
+    double hours = base.today().storage().waterHours().orElseThrow().value().toHours();
+    assertThat(twice.today().storage().waterHours().orElseThrow().value().toHours())
+        .isCloseTo(hours / 2, within(0.02 * hours / 2));
+    assertThat(twice.least().valve().toPsi())
+        .isCloseTo(
+            4 * base.least().valve().toPsi(), within(0.02 * 4 * base.least().valve().toPsi()));
   }
 }
