@@ -35,7 +35,7 @@ public final class LineWorking {
 
   /** Friction over the same stretch. */
   public Computed<Pressure> friction() {
-    return Computed.of(RunLoss.psi(march.frictionPascals()), this::frictionWorking)
+    return Computed.of(Pressure.psiFromPascals(march.frictionPascals()), this::frictionWorking)
         .with(cautions());
   }
 

@@ -39,13 +39,14 @@ public final class RunLoss {
   /** Friction of the whole run and its fittings. */
   public Computed<Pressure> friction() {
     double pascals = new PipeFlow(run, liquid).drop(flow).pascals();
-    return Computed.of(psi(pascals), () -> frictionWorking(1)).with(PipeCautions.of(run, state));
+    return Computed.of(Pressure.psiFromPascals(pascals), () -> frictionWorking(1))
+        .with(PipeCautions.of(run, state));
   }
 
   /** What a rise costs; a fall gives it back. */
   public static Computed<Pressure> lift(Liquid liquid, double riseM, String riseWords) {
     return Computed.of(
-        psi(liquid.staticPascals(riseM)),
+        Pressure.psiFromPascals(liquid.staticPascals(riseM)),
         () ->
             Working.of(
                 "Lift",
@@ -133,9 +134,5 @@ public final class RunLoss {
 
   private Term bore() {
     return Term.of("d", "bore", Unit.INCH.fromSi(run.boreM()), Unit.INCH);
-  }
-
-  static Pressure psi(double pascals) {
-    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
   }
 }

@@ -101,9 +101,9 @@ public final class CaseReport {
               separator.id(),
               CaseStudy.barrels(study.well(id).fluid()),
               box(l, gauge, gathering.boxPa(id)),
-              psi(gauge),
-              psi(l.liftPa()),
-              psi(l.frictionPa()),
+              Pressure.psiFromPascals(gauge),
+              Pressure.psiFromPascals(l.liftPa()),
+              Pressure.psiFromPascals(l.frictionPa()),
               well.boxLimit());
         });
   }
@@ -111,7 +111,7 @@ public final class CaseReport {
   private static Computed<Pressure> box(WellLoad load, double gaugePa, double boxPa) {
     double from = load.fromGauge() ? gaugePa : 0;
     return Computed.of(
-        psi(boxPa),
+        Pressure.psiFromPascals(boxPa),
         () ->
             Working.of(
                     "Pressure at the stuffing box",
@@ -139,9 +139,5 @@ public final class CaseReport {
       all.addAll(run.liquid().cautions());
     }
     return List.copyOf(all);
-  }
-
-  private static Pressure psi(double pascals) {
-    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
   }
 }

@@ -23,7 +23,7 @@ public final class CaseStudy {
   private final Map<String, WellFlow> wells = new LinkedHashMap<>();
   private final Map<String, String> separatorOf = new LinkedHashMap<>();
   private final Gathering gathering;
-  private final Composition mix;
+  private final GatheringState unloaded;
   private final LiquidState oil;
   private final LiquidState brine;
 
@@ -42,10 +42,9 @@ public final class CaseStudy {
     this.gathering = new Gathering(survey.gathering(), wells, survey.fluids(), ground);
     this.oil = survey.fluids().oil(ground);
     this.brine = survey.fluids().brine(ground);
-    GatheringState nominal = gathering.at(inlets(Map.of()));
-    this.mix = nominal.mix();
-    for (String well : nominal.wellIds()) {
-      nominal.separatorOf(well).ifPresent(s -> separatorOf.put(well, s));
+    this.unloaded = gathering.at(inlets(Map.of()));
+    for (String well : unloaded.wellIds()) {
+      unloaded.separatorOf(well).ifPresent(s -> separatorOf.put(well, s));
     }
   }
 
@@ -78,12 +77,17 @@ public final class CaseStudy {
     return new VesselHead(separator, survey.ground().metresUnder(separator), oil, brine);
   }
 
+  /** The gathering lines with every gauge reading nothing. */
+  public GatheringState unloaded() {
+    return unloaded;
+  }
+
   /**
    * The gathering lines for given gauge readings, in Pa by separator; a separator not named reads
    * nothing.
    */
   public GatheringState gatheringAt(Map<String, Double> gaugePa) {
-    return gathering.at(inlets(gaugePa), mix);
+    return gathering.at(inlets(gaugePa), unloaded.mix());
   }
 
   private Map<String, Double> inlets(Map<String, Double> gaugePa) {

@@ -81,8 +81,8 @@ public record LineRun(
   LineResult result() {
     FlowState state = march.flows().get(0);
     boolean forward = flow >= 0;
-    Pressure up = psi(march.upstreamPascals());
-    Pressure down = psi(downstreamPa);
+    Pressure up = Pressure.psiFromPascals(march.upstreamPascals());
+    Pressure down = Pressure.psiFromPascals(downstreamPa);
     return new LineResult(
         laid.id(),
         laid.line().service(),
@@ -111,7 +111,7 @@ public record LineRun(
               LaidLine.feet(point.distanceM()),
               LaidLine.elevation(peg.groundM()),
               LaidLine.elevation(point.elevationM()),
-              psi(point.gaugePascals()),
+              Pressure.psiFromPascals(point.gaugePascals()),
               isPartFull(point.distanceM())));
     }
     return points;
@@ -124,9 +124,5 @@ public record LineRun(
       }
     }
     return false;
-  }
-
-  static Pressure psi(double pascals) {
-    return Pressure.of(Unit.PSI.fromSi(pascals), Unit.PSI);
   }
 }

@@ -14,6 +14,11 @@ public record Pressure(Amount typed) implements Quantity {
     return of(value, Unit.PSI);
   }
 
+  /** A pressure worked out in Pa, kept in psi as results are shown. */
+  public static Pressure psiFromPascals(double pascals) {
+    return ofPsi(Unit.PSI.fromSi(pascals));
+  }
+
   public double toPsi() {
     return typed.in(Unit.PSI);
   }

@@ -4,7 +4,6 @@ import tankyard.engine.fluids.Liquid;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
-import tankyard.engine.units.Unit;
 
 /**
  * What a back-pressure regulator holds ahead of it. Its spring must be pressed further to let more
@@ -39,7 +38,7 @@ public final class RegulatorLaw {
   public Pressure ahead(LiquidRate oil, Liquid liquid, Pressure behind) {
     double held = spec.setting().pascals() + buildUp(oil).pascals();
     double open = behind.pascals() + wideOpenPascals(oil, liquid);
-    return Pressure.ofPsi(Unit.PSI.fromSi(Math.max(held, open)));
+    return Pressure.psiFromPascals(Math.max(held, open));
   }
 
   /** Whether the spring does anything: not where the oil leg needs more than the setting. */

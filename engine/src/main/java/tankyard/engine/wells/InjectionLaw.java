@@ -27,7 +27,7 @@ public record InjectionLaw(Pressure atNoFlow, WellResistance resistance) {
 
   public Computed<Pressure> wellhead(LiquidRate running) {
     return Computed.of(
-        Pressure.ofPsi(Unit.PSI.fromSi(pascals(running.cubicMetresPerSecond()))),
+        Pressure.psiFromPascals(pascals(running.cubicMetresPerSecond())),
         () ->
             Working.of(
                 "Wellhead pressure while the pump runs",

@@ -44,7 +44,7 @@ final class BoxLimits {
     // At a high reading no line runs part full, and what the way adds does not depend on it.
     double high = limited.stream().mapToDouble(w -> w.boxLimit().get().pascals()).max().orElse(0);
     GatheringState full = study.gatheringAt(Map.of(separator.id(), high));
-    GatheringState none = study.gatheringAt(Map.of());
+    GatheringState none = study.unloaded();
     List<PressureLimit> found = new ArrayList<>();
     for (Well well : limited) {
       Optional<WellLoad> load = study.load(well.id(), full, separator);
@@ -71,9 +71,10 @@ final class BoxLimits {
         well.id(),
         well.name() + "'s stuffing box",
         study.designCase().id(),
-        Computed.of(psi(readingPa), () -> working(well, load, limitPa - readingPa)),
-        psi(limitPa - readingPa - load.frictionPa()),
-        psi(load.frictionPa()),
+        Computed.of(
+            Pressure.psiFromPascals(readingPa), () -> working(well, load, limitPa - readingPa)),
+        Pressure.psiFromPascals(limitPa - readingPa - load.frictionPa()),
+        Pressure.psiFromPascals(load.frictionPa()),
         Pressure.ofPsi(0),
         Pressure.ofPsi(0),
         band(load));
@@ -84,7 +85,7 @@ final class BoxLimits {
         .lease()
         .site()
         .heightAccuracy()
-        .map(a -> psi(load.liquid().staticPascals(a.metres())));
+        .map(a -> Pressure.psiFromPascals(load.liquid().staticPascals(a.metres())));
   }
 
   private static Working working(Well well, WellLoad load, double addedPa) {
@@ -102,9 +103,5 @@ final class BoxLimits {
                 Unit.PSI),
             Term.of("f", "line loss", Unit.PSI.fromSi(load.frictionPa()), Unit.PSI))
         .from(load.workings());
-  }
-
-  private static Pressure psi(double pascals) {
-    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
   }
 }

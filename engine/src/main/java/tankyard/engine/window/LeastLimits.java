@@ -118,9 +118,10 @@ final class LeastLimits {
         thingId,
         name,
         study.designCase().id(),
-        Computed.of(psi(totalPa), () -> working(leg, name, controlM, frictionPa)),
-        psi(liftPa),
-        psi(frictionPa),
+        Computed.of(
+            Pressure.psiFromPascals(totalPa), () -> working(leg, name, controlM, frictionPa)),
+        Pressure.psiFromPascals(liftPa),
+        Pressure.psiFromPascals(frictionPa),
         valve.value(),
         margin,
         band());
@@ -131,7 +132,7 @@ final class LeastLimits {
         .lease()
         .site()
         .heightAccuracy()
-        .map(a -> psi(study.brine().liquid().staticPascals(a.metres())));
+        .map(a -> Pressure.psiFromPascals(study.brine().liquid().staticPascals(a.metres())));
   }
 
   private Working working(LegRun leg, String name, double controlM, double frictionPa) {
@@ -164,9 +165,5 @@ final class LeastLimits {
 
   private static double feet(double metres) {
     return Unit.FOOT.fromSi(metres);
-  }
-
-  private static Pressure psi(double pascals) {
-    return Pressure.ofPsi(Unit.PSI.fromSi(pascals));
   }
 }

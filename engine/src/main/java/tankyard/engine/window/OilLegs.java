@@ -20,7 +20,7 @@ final class OilLegs {
   private OilLegs() {}
 
   static OilLeg leg(CaseStudy study, LegRun run, Optional<Pressure> setting) {
-    Pressure need = Pressure.ofPsi(Unit.PSI.fromSi(run.needPa()));
+    Pressure need = Pressure.psiFromPascals(run.needPa());
     return new OilLeg(
         run.runs().get(0).laid().id(),
         study.designCase().id(),

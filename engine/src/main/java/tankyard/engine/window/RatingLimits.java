@@ -62,8 +62,8 @@ final class RatingLimits {
                             Unit.PSI.fromSi(addedPa),
                             Unit.PSI))
                     .from(List.of(rating.working()))),
-        Pressure.ofPsi(Unit.PSI.fromSi(addedPa - frictionPa)),
-        Pressure.ofPsi(Unit.PSI.fromSi(frictionPa)),
+        Pressure.psiFromPascals(addedPa - frictionPa),
+        Pressure.psiFromPascals(frictionPa),
         nothing,
         nothing,
         Optional.empty());
