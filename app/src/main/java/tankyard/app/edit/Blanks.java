@@ -5,21 +5,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import tankyard.engine.lease.DumpValve;
+import tankyard.engine.lease.DumpValveBuilder;
 import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.InjectionPumpBuilder;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.InjectionWellBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.SeparatorBuilder;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
-import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.TankBuilder;
+import tankyard.engine.lease.TeeBuilder;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
+import tankyard.engine.lease.WellBuilder;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
@@ -53,7 +59,7 @@ public final class Blanks {
     String name = Naming.nextName(lease, kind.words());
     return switch (kind) {
       case WELL -> well(id, name, at);
-      case TEE -> new Tee(id, name, at, Optional.empty(), Status.NEW);
+      case TEE -> TeeBuilder.builder().id(id).name(name).at(at).status(Status.NEW).build();
       case SEPARATOR -> separator(id, name, at);
       case OIL_TANK -> tank(id, name, at, Tank.Duty.OIL);
       case WATER_TANK -> tank(id, name, at, Tank.Duty.WATER);
@@ -65,20 +71,17 @@ public final class Blanks {
   /** A line of the service its ends suggest, of the pipe most used for that. */
   public Line line(Lease lease, String from, String to, List<RoutePoint> route) {
     Service service = LineService.between(Places.thing(lease, from), Places.thing(lease, to));
-    return new Line(
-        Naming.nextId(lease, "L"),
-        Naming.nextName(lease, service),
-        service,
-        from,
-        to,
-        route,
-        pipe(lease, service),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Status.NEW);
+    return LineBuilder.builder()
+        .id(Naming.nextId(lease, "L"))
+        .name(Naming.nextName(lease, service))
+        .service(service)
+        .from(from)
+        .to(to)
+        .route(route)
+        .pipe(pipe(lease, service))
+        .fittings(List.of())
+        .status(Status.NEW)
+        .build();
   }
 
   private String pipe(Lease lease, Service service) {
@@ -98,99 +101,72 @@ public final class Blanks {
   }
 
   private static Well well(String id, String name, MapPoint at) {
-    return new Well(
-        id,
-        name,
-        at,
-        Optional.empty(),
-        Status.NEW,
-        LiquidRate.ofBarrelsPerDay(0),
-        LiquidRate.ofBarrelsPerDay(0),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return WellBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .oil(LiquidRate.ofBarrelsPerDay(0))
+        .water(LiquidRate.ofBarrelsPerDay(0))
+        .build();
   }
 
   private static Separator separator(String id, String name, MapPoint at) {
-    return new Separator(
-        id,
-        name,
-        at,
-        Optional.empty(),
-        Status.NEW,
-        Optional.empty(),
-        Separator.Shape.HORIZONTAL,
-        Length.ofInches(30),
-        Length.ofFeet(10),
-        Optional.empty(),
-        Length.ofFeet(4),
-        Length.ofFeet(2.5),
-        Length.ofFeet(4),
-        Length.ofFeet(4),
-        PIPE_CENTRE,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        new DumpValve(
-            Optional.empty(),
-            Cv.of(12, Unit.CV),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
-        Regulator.unset());
+    return SeparatorBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .shape(Separator.Shape.HORIZONTAL)
+        .diameter(Length.ofInches(30))
+        .length(Length.ofFeet(10))
+        .inletHeight(Length.ofFeet(4))
+        .interfaceHeight(Length.ofFeet(2.5))
+        .gaugeHeight(Length.ofFeet(4))
+        .oilOutletHeight(Length.ofFeet(4))
+        .waterOutletHeight(PIPE_CENTRE)
+        .dumpValve(DumpValveBuilder.builder().cv(Cv.of(12, Unit.CV)).build())
+        .regulator(Regulator.unset())
+        .build();
   }
 
   private static Tank tank(String id, String name, MapPoint at, Tank.Duty duty) {
-    return new Tank(
-        id,
-        name,
-        at,
-        Optional.empty(),
-        Status.NEW,
-        duty,
-        Optional.empty(),
-        Length.ofFeet(10),
-        Length.ofFeet(15),
-        Length.ofFeet(14.5),
-        Length.ofFeet(14.5),
-        Tank.Entry.TOP,
-        duty == Tank.Duty.OIL ? Optional.of(Length.ofFeet(1)) : Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return TankBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .duty(duty)
+        .diameter(Length.ofFeet(10))
+        .shellHeight(Length.ofFeet(15))
+        .overflowHeight(Length.ofFeet(14.5))
+        .inletHeight(Length.ofFeet(14.5))
+        .entry(Tank.Entry.TOP)
+        .outletHeight(duty == Tank.Duty.OIL ? Optional.of(Length.ofFeet(1)) : Optional.empty())
+        .build();
   }
 
   private static InjectionPump pump(String id, String name, MapPoint at) {
-    return new InjectionPump(
-        id,
-        name,
-        at,
-        Optional.empty(),
-        Status.NEW,
-        Optional.empty(),
-        LiquidRate.ofBarrelsPerDay(200),
-        PIPE_CENTRE,
-        PIPE_CENTRE,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return InjectionPumpBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .rate(LiquidRate.ofBarrelsPerDay(200))
+        .suctionHeight(PIPE_CENTRE)
+        .dischargeHeight(PIPE_CENTRE)
+        .build();
   }
 
   private static InjectionWell injectionWell(String id, String name, MapPoint at) {
-    return new InjectionWell(
-        id,
-        name,
-        at,
-        Optional.empty(),
-        Status.NEW,
-        Length.ofFeet(3),
-        Pressure.ofPsi(0),
-        WellResistance.of(0, Unit.PSI_PER_BARREL_PER_DAY),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return InjectionWellBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .wellheadHeight(Length.ofFeet(3))
+        .pressureAtNoFlow(Pressure.ofPsi(0))
+        .resistance(WellResistance.of(0, Unit.PSI_PER_BARREL_PER_DAY))
+        .build();
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Tee;
 
@@ -35,20 +36,19 @@ public record SplitLine(String lineId, int leg, Tee tee) implements Edit {
             .withRoute(route.subList(0, leg))
             .withLength(Optional.empty());
     Line downstream =
-        new Line(
-            Naming.nextId(lease, "L"),
-            Naming.nextName(lease, line.service()),
-            line.service(),
-            tee.id(),
-            line.to(),
-            route.subList(leg, route.size()),
-            line.pipe(),
-            Optional.empty(),
-            line.slack(),
-            line.depth(),
-            List.of(),
-            Optional.empty(),
-            line.status());
+        LineBuilder.builder()
+            .id(Naming.nextId(lease, "L"))
+            .name(Naming.nextName(lease, line.service()))
+            .service(line.service())
+            .from(tee.id())
+            .to(line.to())
+            .route(route.subList(leg, route.size()))
+            .pipe(line.pipe())
+            .slack(line.slack())
+            .depth(line.depth())
+            .fittings(List.of())
+            .status(line.status())
+            .build();
     return lease.with(upstream).with(downstream);
   }
 }

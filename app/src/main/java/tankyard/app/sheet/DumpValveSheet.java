@@ -108,11 +108,6 @@ final class DumpValveSheet {
   }
 
   private static DumpValve filled(DumpValve valve, ValveType type) {
-    return new DumpValve(
-        valve.model(),
-        type.cv().orElse(valve.cv()),
-        valve.workingTravel(),
-        type.port().or(valve::port),
-        valve.floatBall());
+    return valve.withCv(type.cv().orElse(valve.cv())).withPort(type.port().or(valve::port));
   }
 }

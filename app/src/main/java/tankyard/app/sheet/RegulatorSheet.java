@@ -58,12 +58,10 @@ final class RegulatorSheet {
   }
 
   private static Regulator filled(Regulator regulator, RegulatorType type) {
-    return new Regulator(
-        regulator.model(),
-        regulator.setting(),
-        type.buildUp().or(regulator::buildUp),
-        Optional.of(type.rangeLow()),
-        Optional.of(type.rangeHigh()),
-        type.cv().or(regulator::cv));
+    return regulator
+        .withBuildUp(type.buildUp().or(regulator::buildUp))
+        .withRangeLow(Optional.of(type.rangeLow()))
+        .withRangeHigh(Optional.of(type.rangeHigh()))
+        .withCv(type.cv().or(regulator::cv));
   }
 }

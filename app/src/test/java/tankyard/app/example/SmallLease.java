@@ -3,27 +3,33 @@ package tankyard.app.example;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.DesignCase;
-import tankyard.engine.lease.DumpValve;
+import tankyard.engine.lease.DumpValveBuilder;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.InjectionPumpBuilder;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.InjectionWellBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Prices;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.SeparatorBuilder;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Site;
 import tankyard.engine.lease.SpotHeight;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
-import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.TankBuilder;
+import tankyard.engine.lease.TeeBuilder;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Unknowns;
 import tankyard.engine.lease.Well;
+import tankyard.engine.lease.WellBuilder;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Gravity;
@@ -91,7 +97,7 @@ public final class SmallLease {
         well(1, 100, 100),
         well(2, 300, 80),
         well(3, 120, 320),
-        new Tee("T1", "Tee 1", at(240, 220), Optional.empty(), Status.NEW),
+        TeeBuilder.builder().id("T1").name("Tee 1").at(at(240, 220)).status(Status.NEW).build(),
         separator("S1", 460, 300),
         tank("OT1", "Oil tank 1", Tank.Duty.OIL, 540, 300),
         tank("WT1", "Water tank 1", Tank.Duty.WATER, 700, 420),
@@ -121,117 +127,93 @@ public final class SmallLease {
   }
 
   public static Well well(int number, double eastFt, double northFt) {
-    return new Well(
-        "W" + number,
-        "Well " + number,
-        at(eastFt, northFt),
-        Optional.of(Elevation.ofFeet(1000 + number)),
-        Status.HAVE,
-        LiquidRate.ofBarrelsPerDay(2),
-        LiquidRate.ofBarrelsPerDay(25),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(Length.ofFeet(4)),
-        Optional.of(Pressure.ofPsi(60)));
+    return WellBuilder.builder()
+        .id("W" + number)
+        .name("Well " + number)
+        .at(at(eastFt, northFt))
+        .ground(Optional.of(Elevation.ofFeet(1000 + number)))
+        .status(Status.HAVE)
+        .oil(LiquidRate.ofBarrelsPerDay(2))
+        .water(LiquidRate.ofBarrelsPerDay(25))
+        .boxHeight(Optional.of(Length.ofFeet(4)))
+        .boxLimit(Optional.of(Pressure.ofPsi(60)))
+        .build();
   }
 
   public static Separator separator(String id, double eastFt, double northFt) {
-    return new Separator(
-        id,
-        "Separator 1",
-        at(eastFt, northFt),
-        Optional.of(Elevation.ofFeet(1010)),
-        Status.HAVE,
-        Optional.empty(),
-        Separator.Shape.HORIZONTAL,
-        Length.ofInches(30),
-        Length.ofFeet(10),
-        Optional.empty(),
-        Length.ofFeet(4),
-        Length.ofFeet(2.5),
-        Length.ofFeet(4),
-        Length.ofFeet(4),
-        Length.ofFeet(1),
-        Optional.of(Pressure.ofPsi(125)),
-        Optional.of(Pressure.ofPsi(75)),
-        Optional.empty(),
-        new DumpValve(
-            Optional.empty(),
-            Cv.of(12, Unit.CV),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()),
-        Regulator.unset());
+    return SeparatorBuilder.builder()
+        .id(id)
+        .name("Separator 1")
+        .at(at(eastFt, northFt))
+        .ground(Optional.of(Elevation.ofFeet(1010)))
+        .status(Status.HAVE)
+        .shape(Separator.Shape.HORIZONTAL)
+        .diameter(Length.ofInches(30))
+        .length(Length.ofFeet(10))
+        .inletHeight(Length.ofFeet(4))
+        .interfaceHeight(Length.ofFeet(2.5))
+        .gaugeHeight(Length.ofFeet(4))
+        .oilOutletHeight(Length.ofFeet(4))
+        .waterOutletHeight(Length.ofFeet(1))
+        .nameplate(Optional.of(Pressure.ofPsi(125)))
+        .relief(Optional.of(Pressure.ofPsi(75)))
+        .dumpValve(DumpValveBuilder.builder().cv(Cv.of(12, Unit.CV)).build())
+        .regulator(Regulator.unset())
+        .build();
   }
 
   public static Tank tank(String id, String name, Tank.Duty duty, double eastFt, double northFt) {
-    return new Tank(
-        id,
-        name,
-        at(eastFt, northFt),
-        Optional.empty(),
-        Status.NEW,
-        duty,
-        Optional.empty(),
-        Length.ofFeet(10),
-        Length.ofFeet(15),
-        Length.ofFeet(14),
-        Length.ofFeet(14.5),
-        Tank.Entry.TOP,
-        Optional.of(Length.ofFeet(1)),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return TankBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at(eastFt, northFt))
+        .status(Status.NEW)
+        .duty(duty)
+        .diameter(Length.ofFeet(10))
+        .shellHeight(Length.ofFeet(15))
+        .overflowHeight(Length.ofFeet(14))
+        .inletHeight(Length.ofFeet(14.5))
+        .entry(Tank.Entry.TOP)
+        .outletHeight(Optional.of(Length.ofFeet(1)))
+        .build();
   }
 
   private static InjectionPump pump(double eastFt, double northFt) {
-    return new InjectionPump(
-        "P1",
-        "Injection pump 1",
-        at(eastFt, northFt),
-        Optional.empty(),
-        Status.NEW,
-        Optional.empty(),
-        LiquidRate.ofBarrelsPerDay(200),
-        Length.ofFeet(1),
-        Length.ofFeet(1),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return InjectionPumpBuilder.builder()
+        .id("P1")
+        .name("Injection pump 1")
+        .at(at(eastFt, northFt))
+        .status(Status.NEW)
+        .rate(LiquidRate.ofBarrelsPerDay(200))
+        .suctionHeight(Length.ofFeet(1))
+        .dischargeHeight(Length.ofFeet(1))
+        .build();
   }
 
   private static InjectionWell injectionWell(double eastFt, double northFt) {
-    return new InjectionWell(
-        "IW1",
-        "Injection well 1",
-        at(eastFt, northFt),
-        Optional.empty(),
-        Status.HAVE,
-        Length.ofFeet(3),
-        Pressure.ofPsi(100),
-        WellResistance.of(0.5, Unit.PSI_PER_BARREL_PER_DAY),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return InjectionWellBuilder.builder()
+        .id("IW1")
+        .name("Injection well 1")
+        .at(at(eastFt, northFt))
+        .status(Status.HAVE)
+        .wellheadHeight(Length.ofFeet(3))
+        .pressureAtNoFlow(Pressure.ofPsi(100))
+        .resistance(WellResistance.of(0.5, Unit.PSI_PER_BARREL_PER_DAY))
+        .build();
   }
 
   public static Line line(
       String id, Service service, String from, String to, RoutePoint... corners) {
-    return new Line(
-        id,
-        "Line " + id.substring(1),
-        service,
-        from,
-        to,
-        List.of(corners),
-        "any-pipe",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Status.NEW);
+    return LineBuilder.builder()
+        .id(id)
+        .name("Line " + id.substring(1))
+        .service(service)
+        .from(from)
+        .to(to)
+        .route(List.of(corners))
+        .pipe("any-pipe")
+        .fittings(List.of())
+        .status(Status.NEW)
+        .build();
   }
 }

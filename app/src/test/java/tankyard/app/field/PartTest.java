@@ -10,6 +10,7 @@ import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Well;
+import tankyard.engine.lease.WellBuilder;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
@@ -17,19 +18,14 @@ import tankyard.engine.units.Unit;
 
 class PartTest {
   private final Well well =
-      new Well(
-          "w1",
-          "Well 1",
-          MapPoint.ofFeet(10, 20),
-          Optional.empty(),
-          Status.HAVE,
-          LiquidRate.ofBarrelsPerDay(3),
-          LiquidRate.ofBarrelsPerDay(40),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty());
+      WellBuilder.builder()
+          .id("w1")
+          .name("Well 1")
+          .at(MapPoint.ofFeet(10, 20))
+          .status(Status.HAVE)
+          .oil(LiquidRate.ofBarrelsPerDay(3))
+          .water(LiquidRate.ofBarrelsPerDay(40))
+          .build();
 
   @Test
   void changesOneComponentAndLeavesTheOthersAlone() {

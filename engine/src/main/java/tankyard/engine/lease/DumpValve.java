@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Fraction;
@@ -15,12 +16,14 @@ import tankyard.engine.units.Length;
  * @param port bore of its seat; without it the float's pull is not checked
  * @param floatBall without it the float's pull is not checked
  */
+@RecordBuilder
 public record DumpValve(
     Optional<String> model,
     Cv cv,
     Optional<Fraction> workingTravel,
     Optional<Length> port,
-    Optional<FloatBall> floatBall) {
+    Optional<FloatBall> floatBall)
+    implements DumpValveBuilder.With {
 
   /**
    * The float and its lever.

@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
@@ -18,6 +19,7 @@ import tankyard.engine.units.Pressure;
  * @param motor nameplate power
  * @param relief setting of the relief valve on its discharge
  */
+@RecordBuilder
 public record InjectionPump(
     String id,
     String name,
@@ -40,86 +42,26 @@ public record InjectionPump(
 
   @Override
   public InjectionPump movedTo(MapPoint place) {
-    return new InjectionPump(
-        id,
-        name,
-        place,
-        ground,
-        status,
-        model,
-        rate,
-        suctionHeight,
-        dischargeHeight,
-        efficiency,
-        motor,
-        relief);
+    return InjectionPumpBuilder.builder(this).at(place).build();
   }
 
   @Override
   public InjectionPump renamed(String newName) {
-    return new InjectionPump(
-        id,
-        newName,
-        at,
-        ground,
-        status,
-        model,
-        rate,
-        suctionHeight,
-        dischargeHeight,
-        efficiency,
-        motor,
-        relief);
+    return InjectionPumpBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public InjectionPump withId(String newId) {
-    return new InjectionPump(
-        newId,
-        name,
-        at,
-        ground,
-        status,
-        model,
-        rate,
-        suctionHeight,
-        dischargeHeight,
-        efficiency,
-        motor,
-        relief);
+    return InjectionPumpBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public InjectionPump withStatus(Status newStatus) {
-    return new InjectionPump(
-        id,
-        name,
-        at,
-        ground,
-        newStatus,
-        model,
-        rate,
-        suctionHeight,
-        dischargeHeight,
-        efficiency,
-        motor,
-        relief);
+    return InjectionPumpBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public InjectionPump withGround(Optional<Elevation> newGround) {
-    return new InjectionPump(
-        id,
-        name,
-        at,
-        newGround,
-        status,
-        model,
-        rate,
-        suctionHeight,
-        dischargeHeight,
-        efficiency,
-        motor,
-        relief);
+    return InjectionPumpBuilder.builder(this).ground(newGround).build();
   }
 }

@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
@@ -16,6 +17,7 @@ import tankyard.engine.units.WellResistance;
  * @param permitRate the most the permit allows in a day
  * @param depth to the top of the injection zone
  */
+@RecordBuilder
 public record InjectionWell(
     String id,
     String name,
@@ -37,81 +39,26 @@ public record InjectionWell(
 
   @Override
   public InjectionWell movedTo(MapPoint place) {
-    return new InjectionWell(
-        id,
-        name,
-        place,
-        ground,
-        status,
-        wellheadHeight,
-        pressureAtNoFlow,
-        resistance,
-        permitPressure,
-        permitRate,
-        depth);
+    return InjectionWellBuilder.builder(this).at(place).build();
   }
 
   @Override
   public InjectionWell renamed(String newName) {
-    return new InjectionWell(
-        id,
-        newName,
-        at,
-        ground,
-        status,
-        wellheadHeight,
-        pressureAtNoFlow,
-        resistance,
-        permitPressure,
-        permitRate,
-        depth);
+    return InjectionWellBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public InjectionWell withId(String newId) {
-    return new InjectionWell(
-        newId,
-        name,
-        at,
-        ground,
-        status,
-        wellheadHeight,
-        pressureAtNoFlow,
-        resistance,
-        permitPressure,
-        permitRate,
-        depth);
+    return InjectionWellBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public InjectionWell withStatus(Status newStatus) {
-    return new InjectionWell(
-        id,
-        name,
-        at,
-        ground,
-        newStatus,
-        wellheadHeight,
-        pressureAtNoFlow,
-        resistance,
-        permitPressure,
-        permitRate,
-        depth);
+    return InjectionWellBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public InjectionWell withGround(Optional<Elevation> newGround) {
-    return new InjectionWell(
-        id,
-        name,
-        at,
-        newGround,
-        status,
-        wellheadHeight,
-        pressureAtNoFlow,
-        resistance,
-        permitPressure,
-        permitRate,
-        depth);
+    return InjectionWellBuilder.builder(this).ground(newGround).build();
   }
 }

@@ -1,9 +1,11 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -14,6 +16,7 @@ import java.util.stream.Stream;
  * have no water leg. Such gaps are findings, not errors. What can't stand is checked by {@code
  * LeaseRules}: two things with one id, a line that ends at nothing.
  */
+@RecordBuilder
 public record Lease(
     String name,
     String note,
@@ -31,7 +34,8 @@ public record Lease(
     Practice practice,
     Prices prices,
     List<OwnPipe> ownPipes,
-    Unknowns unknowns) {
+    Unknowns unknowns)
+    implements LeaseBuilder.With {
 
   public Lease {
     Objects.requireNonNull(name, "name");
@@ -69,65 +73,59 @@ public record Lease(
 
   /** Adds a thing, or puts it in the place of the one with its id. */
   public Lease with(Thing thing) {
-    LeaseParts parts = new LeaseParts(this);
-    parts.put(thing);
-    return parts.toLease();
+    LeaseBuilder parts = LeaseBuilder.builder(this);
+    if (thing instanceof Well well) {
+      parts.wells(put(wells, well, Well::id));
+    } else if (thing instanceof Tee tee) {
+      parts.tees(put(tees, tee, Tee::id));
+    } else if (thing instanceof Separator separator) {
+      parts.separators(put(separators, separator, Separator::id));
+    } else if (thing instanceof Tank tank) {
+      parts.tanks(put(tanks, tank, Tank::id));
+    } else if (thing instanceof InjectionPump pump) {
+      parts.injectionPumps(put(injectionPumps, pump, InjectionPump::id));
+    } else if (thing instanceof InjectionWell well) {
+      parts.injectionWells(put(injectionWells, well, InjectionWell::id));
+    }
+    return parts.build();
   }
 
   /** Adds a line, or puts it in the place of the one with its id. */
   public Lease with(Line line) {
-    LeaseParts parts = new LeaseParts(this);
-    parts.lines = LeaseParts.put(lines, line, Line::id);
-    return parts.toLease();
+    return withLines(put(lines, line, Line::id));
   }
 
   /** Takes out a thing with the lines that touch it, or a line. */
   public Lease without(String id) {
-    LeaseParts parts = new LeaseParts(this);
-    parts.remove(id);
-    return parts.toLease();
-  }
-
-  public Lease withName(String newName) {
-    return edit(p -> p.name = newName);
-  }
-
-  public Lease withSite(Site newSite) {
-    return edit(p -> p.site = newSite);
-  }
-
-  public Lease withFluids(Fluids newFluids) {
-    return edit(p -> p.fluids = newFluids);
-  }
-
-  public Lease withSpotHeights(List<SpotHeight> heights) {
-    return edit(p -> p.spotHeights = heights);
-  }
-
-  public Lease withCases(List<DesignCase> newCases) {
-    return edit(p -> p.cases = newCases);
-  }
-
-  public Lease withPractice(Practice newPractice) {
-    return edit(p -> p.practice = newPractice);
-  }
-
-  public Lease withPrices(Prices newPrices) {
-    return edit(p -> p.prices = newPrices);
-  }
-
-  public Lease withUnknowns(Unknowns newUnknowns) {
-    return edit(p -> p.unknowns = newUnknowns);
+    return LeaseBuilder.builder(this)
+        .wells(without(wells, id, Well::id))
+        .tees(without(tees, id, Tee::id))
+        .separators(without(separators, id, Separator::id))
+        .tanks(without(tanks, id, Tank::id))
+        .injectionPumps(without(injectionPumps, id, InjectionPump::id))
+        .injectionWells(without(injectionWells, id, InjectionWell::id))
+        .lines(lines.stream().filter(l -> !l.id().equals(id) && !l.touches(id)).toList())
+        .build();
   }
 
   /** The same lease with every well changed alike. */
   public Lease withEachWell(UnaryOperator<Well> change) {
-    return edit(p -> p.wells = new ArrayList<>(wells.stream().map(change).toList()));
+    return withWells(wells.stream().map(change).toList());
   }
 
-  private Lease edit(java.util.function.Consumer<LeaseParts> change) {
-    LeaseParts parts = new LeaseParts(this);
-    change.accept(parts);
-    return parts.toLease();
+  private static <T> List<T> put(List<T> list, T item, Function<T, String> id) {
+    List<T> changed = new ArrayList<>(list);
+    for (int i = 0; i < changed.size(); i++) {
+      if (id.apply(changed.get(i)).equals(id.apply(item))) {
+        changed.set(i, item);
+        return changed;
+      }
+    }
+    changed.add(item);
+    return changed;
+  }
+
+  private static <T> List<T> without(List<T> list, String id, Function<T, String> idOf) {
+    return list.stream().filter(t -> !idOf.apply(t).equals(id)).toList();
   }
 }

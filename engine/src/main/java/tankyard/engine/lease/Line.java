@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.units.Fraction;
@@ -19,6 +20,7 @@ import tankyard.engine.units.Length;
  * @param fittingLength straight pipe that would lose as much as its fittings, where they are not
  *     counted one by one
  */
+@RecordBuilder
 public record Line(
     String id,
     String name,
@@ -32,7 +34,8 @@ public record Line(
     Optional<Length> depth,
     List<FittingCount> fittings,
     Optional<Length> fittingLength,
-    Status status) {
+    Status status)
+    implements LineBuilder.With {
   public Line {
     route = List.copyOf(route);
     fittings = List.copyOf(fittings);
@@ -47,139 +50,11 @@ public record Line(
     return from.equals(thingId) || to.equals(thingId);
   }
 
-  public Line withId(String newId) {
-    return new Line(
-        newId,
-        name,
-        service,
-        from,
-        to,
-        route,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
   public Line renamed(String newName) {
-    return new Line(
-        id,
-        newName,
-        service,
-        from,
-        to,
-        route,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
+    return withName(newName);
   }
 
   public Line withEnds(String newFrom, String newTo) {
-    return new Line(
-        id,
-        name,
-        service,
-        newFrom,
-        newTo,
-        route,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
-  public Line withRoute(List<RoutePoint> newRoute) {
-    return new Line(
-        id,
-        name,
-        service,
-        from,
-        to,
-        newRoute,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
-  public Line withPipe(String newPipe) {
-    return new Line(
-        id,
-        name,
-        service,
-        from,
-        to,
-        route,
-        newPipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
-  public Line withLength(Optional<Length> newLength) {
-    return new Line(
-        id,
-        name,
-        service,
-        from,
-        to,
-        route,
-        pipe,
-        newLength,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
-  public Line withService(Service newService) {
-    return new Line(
-        id,
-        name,
-        newService,
-        from,
-        to,
-        route,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        status);
-  }
-
-  public Line withStatus(Status newStatus) {
-    return new Line(
-        id,
-        name,
-        service,
-        from,
-        to,
-        route,
-        pipe,
-        length,
-        slack,
-        depth,
-        fittings,
-        fittingLength,
-        newStatus);
+    return withFrom(newFrom).withTo(newTo);
   }
 }

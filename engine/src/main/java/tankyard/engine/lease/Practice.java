@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
@@ -19,6 +20,7 @@ import tankyard.engine.units.Volume;
  * @param roadOut days the road can be shut
  * @param nightOut hours nobody looks at the lease
  */
+@RecordBuilder
 public record Practice(
     Optional<Fraction> designWater,
     Optional<Pressure> margin,
@@ -29,13 +31,6 @@ public record Practice(
     Optional<Time> nightOut) {
 
   public static Practice usual() {
-    return new Practice(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return PracticeBuilder.builder().build();
   }
 }

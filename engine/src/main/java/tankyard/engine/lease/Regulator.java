@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Pressure;
@@ -13,25 +14,17 @@ import tankyard.engine.units.Pressure;
  * @param rangeLow lowest setting of its spring
  * @param rangeHigh highest setting of its spring
  */
+@RecordBuilder
 public record Regulator(
     Optional<String> model,
     Optional<Pressure> setting,
     Optional<Pressure> buildUp,
     Optional<Pressure> rangeLow,
     Optional<Pressure> rangeHigh,
-    Optional<Cv> cv) {
+    Optional<Cv> cv)
+    implements RegulatorBuilder.With {
 
   public static Regulator unset() {
-    return new Regulator(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  public Regulator withSetting(Optional<Pressure> newSetting) {
-    return new Regulator(model, newSetting, buildUp, rangeLow, rangeHigh, cv);
+    return RegulatorBuilder.builder().build();
   }
 }

@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
@@ -20,6 +21,7 @@ import tankyard.engine.units.Pressure;
  * @param relief what its relief valve is set to
  * @param gaugeRange the highest reading of its gauge
  */
+@RecordBuilder
 public record Separator(
     String id,
     String name,
@@ -56,126 +58,26 @@ public record Separator(
 
   @Override
   public Separator movedTo(MapPoint place) {
-    return new Separator(
-        id,
-        name,
-        place,
-        ground,
-        status,
-        model,
-        shape,
-        diameter,
-        length,
-        bottomHeight,
-        inletHeight,
-        interfaceHeight,
-        gaugeHeight,
-        oilOutletHeight,
-        waterOutletHeight,
-        nameplate,
-        relief,
-        gaugeRange,
-        dumpValve,
-        regulator);
+    return SeparatorBuilder.builder(this).at(place).build();
   }
 
   @Override
   public Separator renamed(String newName) {
-    return new Separator(
-        id,
-        newName,
-        at,
-        ground,
-        status,
-        model,
-        shape,
-        diameter,
-        length,
-        bottomHeight,
-        inletHeight,
-        interfaceHeight,
-        gaugeHeight,
-        oilOutletHeight,
-        waterOutletHeight,
-        nameplate,
-        relief,
-        gaugeRange,
-        dumpValve,
-        regulator);
+    return SeparatorBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public Separator withId(String newId) {
-    return new Separator(
-        newId,
-        name,
-        at,
-        ground,
-        status,
-        model,
-        shape,
-        diameter,
-        length,
-        bottomHeight,
-        inletHeight,
-        interfaceHeight,
-        gaugeHeight,
-        oilOutletHeight,
-        waterOutletHeight,
-        nameplate,
-        relief,
-        gaugeRange,
-        dumpValve,
-        regulator);
+    return SeparatorBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public Separator withStatus(Status newStatus) {
-    return new Separator(
-        id,
-        name,
-        at,
-        ground,
-        newStatus,
-        model,
-        shape,
-        diameter,
-        length,
-        bottomHeight,
-        inletHeight,
-        interfaceHeight,
-        gaugeHeight,
-        oilOutletHeight,
-        waterOutletHeight,
-        nameplate,
-        relief,
-        gaugeRange,
-        dumpValve,
-        regulator);
+    return SeparatorBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public Separator withGround(Optional<Elevation> newGround) {
-    return new Separator(
-        id,
-        name,
-        at,
-        newGround,
-        status,
-        model,
-        shape,
-        diameter,
-        length,
-        bottomHeight,
-        inletHeight,
-        interfaceHeight,
-        gaugeHeight,
-        oilOutletHeight,
-        waterOutletHeight,
-        nameplate,
-        relief,
-        gaugeRange,
-        dumpValve,
-        regulator);
+    return SeparatorBuilder.builder(this).ground(newGround).build();
   }
 }

@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
@@ -18,6 +19,7 @@ import tankyard.engine.units.Volume;
  * @param pumpOff level at which it stops
  * @param load what a truck takes
  */
+@RecordBuilder
 public record Tank(
     String id,
     String name,
@@ -57,111 +59,26 @@ public record Tank(
 
   @Override
   public Tank movedTo(MapPoint place) {
-    return new Tank(
-        id,
-        name,
-        place,
-        ground,
-        status,
-        duty,
-        model,
-        diameter,
-        shellHeight,
-        overflowHeight,
-        inletHeight,
-        entry,
-        outletHeight,
-        switchHeight,
-        pumpOn,
-        pumpOff,
-        load);
+    return TankBuilder.builder(this).at(place).build();
   }
 
   @Override
   public Tank renamed(String newName) {
-    return new Tank(
-        id,
-        newName,
-        at,
-        ground,
-        status,
-        duty,
-        model,
-        diameter,
-        shellHeight,
-        overflowHeight,
-        inletHeight,
-        entry,
-        outletHeight,
-        switchHeight,
-        pumpOn,
-        pumpOff,
-        load);
+    return TankBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public Tank withId(String newId) {
-    return new Tank(
-        newId,
-        name,
-        at,
-        ground,
-        status,
-        duty,
-        model,
-        diameter,
-        shellHeight,
-        overflowHeight,
-        inletHeight,
-        entry,
-        outletHeight,
-        switchHeight,
-        pumpOn,
-        pumpOff,
-        load);
+    return TankBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public Tank withStatus(Status newStatus) {
-    return new Tank(
-        id,
-        name,
-        at,
-        ground,
-        newStatus,
-        duty,
-        model,
-        diameter,
-        shellHeight,
-        overflowHeight,
-        inletHeight,
-        entry,
-        outletHeight,
-        switchHeight,
-        pumpOn,
-        pumpOff,
-        load);
+    return TankBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public Tank withGround(Optional<Elevation> newGround) {
-    return new Tank(
-        id,
-        name,
-        at,
-        newGround,
-        status,
-        duty,
-        model,
-        diameter,
-        shellHeight,
-        overflowHeight,
-        inletHeight,
-        entry,
-        outletHeight,
-        switchHeight,
-        pumpOn,
-        pumpOff,
-        load);
+    return TankBuilder.builder(this).ground(newGround).build();
   }
 }

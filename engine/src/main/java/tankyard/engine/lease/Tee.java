@@ -1,9 +1,11 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 
 /** Where flow lines meet. */
+@RecordBuilder
 public record Tee(String id, String name, MapPoint at, Optional<Elevation> ground, Status status)
     implements Thing {
 
@@ -14,26 +16,26 @@ public record Tee(String id, String name, MapPoint at, Optional<Elevation> groun
 
   @Override
   public Tee movedTo(MapPoint place) {
-    return new Tee(id, name, place, ground, status);
+    return TeeBuilder.builder(this).at(place).build();
   }
 
   @Override
   public Tee renamed(String newName) {
-    return new Tee(id, newName, at, ground, status);
+    return TeeBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public Tee withId(String newId) {
-    return new Tee(newId, name, at, ground, status);
+    return TeeBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public Tee withStatus(Status newStatus) {
-    return new Tee(id, name, at, ground, newStatus);
+    return TeeBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public Tee withGround(Optional<Elevation> newGround) {
-    return new Tee(id, name, at, newGround, status);
+    return TeeBuilder.builder(this).ground(newGround).build();
   }
 }

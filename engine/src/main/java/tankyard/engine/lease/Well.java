@@ -1,5 +1,6 @@
 package tankyard.engine.lease;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
@@ -21,6 +22,7 @@ import tankyard.engine.units.Time;
  * @param boxHeight stuffing box above the ground
  * @param boxLimit the most pressure its stuffing box is trusted with
  */
+@RecordBuilder
 public record Well(
     String id,
     String name,
@@ -43,31 +45,26 @@ public record Well(
 
   @Override
   public Well movedTo(MapPoint place) {
-    return new Well(
-        id, name, place, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+    return WellBuilder.builder(this).at(place).build();
   }
 
   @Override
   public Well renamed(String newName) {
-    return new Well(
-        id, newName, at, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+    return WellBuilder.builder(this).name(newName).build();
   }
 
   @Override
   public Well withId(String newId) {
-    return new Well(
-        newId, name, at, ground, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+    return WellBuilder.builder(this).id(newId).build();
   }
 
   @Override
   public Well withStatus(Status newStatus) {
-    return new Well(
-        id, name, at, ground, newStatus, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+    return WellBuilder.builder(this).status(newStatus).build();
   }
 
   @Override
   public Well withGround(Optional<Elevation> newGround) {
-    return new Well(
-        id, name, at, newGround, status, oil, water, gas, runsPerDay, surge, boxHeight, boxLimit);
+    return WellBuilder.builder(this).ground(newGround).build();
   }
 }

@@ -6,7 +6,8 @@
  * {@link tankyard.engine.lease.Separator}, {@link tankyard.engine.lease.Tank} ...); {@link
  * tankyard.engine.lease.Line} joins two of them. Quantities are kept as typed. What is {@code
  * Optional} and empty is not known: the study takes a default and says so, or leaves the check
- * undone and says so.
+ * undone and says so. The compiler makes a builder for each of the larger records ({@code
+ * TankBuilder}), so that a copy names only what differs.
  *
  * <p>Elevations are up positive above one datum; a thing's heights are above its own ground. Rates
  * of wells are day's averages. Pressures are gauge.

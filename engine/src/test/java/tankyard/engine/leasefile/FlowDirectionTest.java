@@ -3,14 +3,14 @@ package tankyard.engine.leasefile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
-import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.TeeBuilder;
 
 class FlowDirectionTest {
 
@@ -54,25 +54,29 @@ class FlowDirectionTest {
   private static Lease withTees(String... ids) {
     Lease lease = SampleLease.small();
     for (String id : ids) {
-      lease = lease.with(new Tee(id, id, MapPoint.ofFeet(0, 0), Optional.empty(), Status.NEW));
+      lease =
+          lease.with(
+              TeeBuilder.builder()
+                  .id(id)
+                  .name(id)
+                  .at(MapPoint.ofFeet(0, 0))
+                  .status(Status.NEW)
+                  .build());
     }
     return lease;
   }
 
   private static Line line(String id, Service service, String from, String to) {
-    return new Line(
-        id,
-        id,
-        service,
-        from,
-        to,
-        List.of(),
-        "poly-2",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty(),
-        Status.NEW);
+    return LineBuilder.builder()
+        .id(id)
+        .name(id)
+        .service(service)
+        .from(from)
+        .to(to)
+        .route(List.of())
+        .pipe("poly-2")
+        .fittings(List.of())
+        .status(Status.NEW)
+        .build();
   }
 }

@@ -14,8 +14,11 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.OwnPipe;
 import tankyard.engine.lease.Regulator;
+import tankyard.engine.lease.RegulatorBuilder;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.SeparatorBuilder;
 import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.TankBuilder;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Unknowns;
 import tankyard.engine.units.Amount;
@@ -157,8 +160,13 @@ final class RandomLease {
       return separator(s);
     }
     if (made instanceof Regulator r) {
-      return new Regulator(
-          r.model(), r.setting(), r.buildUp(), Optional.empty(), r.rangeHigh(), r.cv());
+      return RegulatorBuilder.builder()
+          .model(r.model())
+          .setting(r.setting())
+          .buildUp(r.buildUp())
+          .rangeHigh(r.rangeHigh())
+          .cv(r.cv())
+          .build();
     }
     if (made instanceof OwnPipe p) {
       return new OwnPipe(
@@ -178,49 +186,51 @@ final class RandomLease {
   }
 
   private static Tank tank(Tank t) {
-    return new Tank(
-        t.id(),
-        t.name(),
-        t.at(),
-        t.ground(),
-        t.status(),
-        t.duty(),
-        t.model(),
-        t.diameter(),
-        t.shellHeight(),
-        part(t.shellHeight(), 0.9),
-        part(t.shellHeight(), t.entry() == Tank.Entry.TOP ? 1.05 : 0.1),
-        t.entry(),
-        t.outletHeight().map(h -> part(t.shellHeight(), 0.2)),
-        t.switchHeight().map(h -> part(t.shellHeight(), 0.8)),
-        t.pumpOn().map(h -> part(t.shellHeight(), 0.6)),
-        t.pumpOff().map(h -> part(t.shellHeight(), 0.3)),
-        t.load());
+    return TankBuilder.builder()
+        .id(t.id())
+        .name(t.name())
+        .at(t.at())
+        .ground(t.ground())
+        .status(t.status())
+        .duty(t.duty())
+        .model(t.model())
+        .diameter(t.diameter())
+        .shellHeight(t.shellHeight())
+        .overflowHeight(part(t.shellHeight(), 0.9))
+        .inletHeight(part(t.shellHeight(), t.entry() == Tank.Entry.TOP ? 1.05 : 0.1))
+        .entry(t.entry())
+        .outletHeight(t.outletHeight().map(h -> part(t.shellHeight(), 0.2)))
+        .switchHeight(t.switchHeight().map(h -> part(t.shellHeight(), 0.8)))
+        .pumpOn(t.pumpOn().map(h -> part(t.shellHeight(), 0.6)))
+        .pumpOff(t.pumpOff().map(h -> part(t.shellHeight(), 0.3)))
+        .load(t.load())
+        .build();
   }
 
   private static Separator separator(Separator s) {
     Length level = Length.ofFeet(Math.abs(s.interfaceHeight().toFeet()) / 2);
-    return new Separator(
-        s.id(),
-        s.name(),
-        s.at(),
-        s.ground(),
-        s.status(),
-        s.model(),
-        s.shape(),
-        s.diameter(),
-        s.length(),
-        s.bottomHeight().map(h -> level),
-        s.inletHeight(),
-        level,
-        s.gaugeHeight(),
-        part(level, 1.5),
-        part(level, 0.5),
-        s.nameplate(),
-        s.relief(),
-        s.gaugeRange(),
-        s.dumpValve(),
-        s.regulator());
+    return SeparatorBuilder.builder()
+        .id(s.id())
+        .name(s.name())
+        .at(s.at())
+        .ground(s.ground())
+        .status(s.status())
+        .model(s.model())
+        .shape(s.shape())
+        .diameter(s.diameter())
+        .length(s.length())
+        .bottomHeight(s.bottomHeight().map(h -> level))
+        .inletHeight(s.inletHeight())
+        .interfaceHeight(level)
+        .gaugeHeight(s.gaugeHeight())
+        .oilOutletHeight(part(level, 1.5))
+        .waterOutletHeight(part(level, 0.5))
+        .nameplate(s.nameplate())
+        .relief(s.relief())
+        .gaugeRange(s.gaugeRange())
+        .dumpValve(s.dumpValve())
+        .regulator(s.regulator())
+        .build();
   }
 
   /** From a thing to one later on the way, so that no line runs backwards or in a ring. */

@@ -5,11 +5,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.DesignCase;
-import tankyard.engine.lease.DumpValve;
+import tankyard.engine.lease.DumpValveBuilder;
 import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Prices;
@@ -17,11 +18,13 @@ import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.SeparatorBuilder;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Site;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Unknowns;
 import tankyard.engine.lease.Well;
+import tankyard.engine.lease.WellBuilder;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
@@ -62,65 +65,55 @@ final class SampleLease {
   }
 
   private static Well well() {
-    return new Well(
-        "W1",
-        "Well 1",
-        MapPoint.ofFeet(300, 900),
-        Optional.of(Elevation.ofFeet(842)),
-        Status.HAVE,
-        LiquidRate.ofBarrelsPerDay(3),
-        LiquidRate.ofBarrelsPerDay(27),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return WellBuilder.builder()
+        .id("W1")
+        .name("Well 1")
+        .at(MapPoint.ofFeet(300, 900))
+        .ground(Optional.of(Elevation.ofFeet(842)))
+        .status(Status.HAVE)
+        .oil(LiquidRate.ofBarrelsPerDay(3))
+        .water(LiquidRate.ofBarrelsPerDay(27))
+        .build();
   }
 
   private static Separator separator() {
-    return new Separator(
-        "S",
-        "Separator",
-        MapPoint.ofFeet(700, 650),
-        Optional.of(Elevation.ofFeet(845)),
-        Status.NEW,
-        Optional.empty(),
-        Separator.Shape.HORIZONTAL,
-        Length.ofInches(24),
-        Length.ofFeet(6),
-        Optional.of(Length.ofFeet(2)),
-        Length.ofFeet(3),
-        Length.ofFeet(3),
-        Length.ofFeet(4),
-        Length.ofFeet(4),
-        Length.ofFeet(2),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        new DumpValve(
-            Optional.empty(),
-            Cv.ofGpmPerRootPsi(12),
-            Optional.of(Fraction.ofPercent(50)),
-            Optional.empty(),
-            Optional.empty()),
-        Regulator.unset());
+    return SeparatorBuilder.builder()
+        .id("S")
+        .name("Separator")
+        .at(MapPoint.ofFeet(700, 650))
+        .ground(Optional.of(Elevation.ofFeet(845)))
+        .status(Status.NEW)
+        .shape(Separator.Shape.HORIZONTAL)
+        .diameter(Length.ofInches(24))
+        .length(Length.ofFeet(6))
+        .bottomHeight(Optional.of(Length.ofFeet(2)))
+        .inletHeight(Length.ofFeet(3))
+        .interfaceHeight(Length.ofFeet(3))
+        .gaugeHeight(Length.ofFeet(4))
+        .oilOutletHeight(Length.ofFeet(4))
+        .waterOutletHeight(Length.ofFeet(2))
+        .dumpValve(
+            DumpValveBuilder.builder()
+                .cv(Cv.ofGpmPerRootPsi(12))
+                .workingTravel(Optional.of(Fraction.ofPercent(50)))
+                .build())
+        .regulator(Regulator.unset())
+        .build();
   }
 
   private static Line flowLine() {
-    return new Line(
-        "L1",
-        "W1 to separator",
-        Service.FLOW_LINE,
-        "W1",
-        "S",
-        List.of(RoutePoint.at(MapPoint.ofFeet(500, 800))),
-        "poly-2",
-        Optional.empty(),
-        Optional.of(Fraction.ofPercent(5)),
-        Optional.empty(),
-        List.of(new FittingCount("elbow-90", 2)),
-        Optional.empty(),
-        Status.NEW);
+    return LineBuilder.builder()
+        .id("L1")
+        .name("W1 to separator")
+        .service(Service.FLOW_LINE)
+        .from("W1")
+        .to("S")
+        .route(List.of(RoutePoint.at(MapPoint.ofFeet(500, 800))))
+        .pipe("poly-2")
+        .slack(Optional.of(Fraction.ofPercent(5)))
+        .fittings(List.of(new FittingCount("elbow-90", 2)))
+        .status(Status.NEW)
+        .build();
   }
 
   private static Quote quote() {

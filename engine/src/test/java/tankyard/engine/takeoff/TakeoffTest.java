@@ -11,6 +11,7 @@ import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Site;
@@ -78,20 +79,21 @@ class TakeoffTest {
   }
 
   private static Line with(Line line, FittingCount fitting) {
-    return new Line(
-        line.id(),
-        line.name(),
-        line.service(),
-        line.from(),
-        line.to(),
-        line.route(),
-        line.pipe(),
-        line.length(),
-        line.slack(),
-        line.depth(),
-        List.of(fitting),
-        line.fittingLength(),
-        line.status());
+    return LineBuilder.builder()
+        .id(line.id())
+        .name(line.name())
+        .service(line.service())
+        .from(line.from())
+        .to(line.to())
+        .route(line.route())
+        .pipe(line.pipe())
+        .length(line.length())
+        .slack(line.slack())
+        .depth(line.depth())
+        .fittings(List.of(fitting))
+        .fittingLength(line.fittingLength())
+        .status(line.status())
+        .build();
   }
 
   @Test
