@@ -13,13 +13,20 @@ import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.CaseResultBuilder;
 import tankyard.engine.study.InjectionResult;
+import tankyard.engine.study.InjectionResultBuilder;
 import tankyard.engine.study.LineResult;
+import tankyard.engine.study.LineResultBuilder;
 import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.PipePoint;
 import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.study.SeparatorResultBuilder;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.StorageResultBuilder;
 import tankyard.engine.study.WellResult;
+import tankyard.engine.study.WellResultBuilder;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
@@ -98,41 +105,45 @@ public final class SmallAnswer {
   }
 
   private static CaseResult caseResult(Lease lease, DesignCase designCase, double factor) {
-    return new CaseResult(
-        designCase,
-        lease.lines().stream().map(line -> line(line, factor)).toList(),
-        lease.wells().stream().map(w -> well(w.id(), factor)).toList(),
-        lease.separators().stream().map(s -> separator(s.id(), factor)).toList(),
-        storage(factor),
-        lease.lines().stream()
-            .filter(l -> l.service() == Service.OVERFLOW)
-            .map(l -> overflow(l.id(), factor))
-            .toList(),
-        lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList(),
-        List.of());
+    return CaseResultBuilder.builder()
+        .designCase(designCase)
+        .lines(lease.lines().stream().map(line -> line(line, factor)).toList())
+        .wells(lease.wells().stream().map(w -> well(w.id(), factor)).toList())
+        .separators(lease.separators().stream().map(s -> separator(s.id(), factor)).toList())
+        .storage(storage(factor))
+        .overflows(
+            lease.lines().stream()
+                .filter(l -> l.service() == Service.OVERFLOW)
+                .map(l -> overflow(l.id(), factor))
+                .toList())
+        .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
+        .cautions(List.of())
+        .build();
   }
 
   private static LineResult line(Line line, double factor) {
     boolean leg = line.service() == Service.WATER_LEG;
-    return new LineResult(
-        line.id(),
-        line.service(),
-        LiquidRate.ofBarrelsPerDay(81 * factor),
-        "day's average",
-        Length.ofFeet(310),
-        psi("Lift", leg ? 10.2 : -1.4),
-        psi("Friction", 0.86 * factor),
-        Pressure.ofPsi(12.4),
-        Pressure.ofPsi(leg ? 0 : 11.1),
-        0.42 * factor,
-        5400 * factor,
-        "turbulent",
-        leg
-            ? Optional.of(new LineResult.Crest(Length.ofFeet(126), Elevation.ofFeet(1027)))
-            : Optional.empty(),
-        Optional.of(Pressure.ofPsi(80)),
-        Volume.ofBarrels(1.2),
-        leg ? legPoints() : slope());
+    return LineResultBuilder.builder()
+        .lineId(line.id())
+        .service(line.service())
+        .flow(LiquidRate.ofBarrelsPerDay(81 * factor))
+        .flowWords("day's average")
+        .length(Length.ofFeet(310))
+        .lift(psi("Lift", leg ? 10.2 : -1.4))
+        .friction(psi("Friction", 0.86 * factor))
+        .start(Pressure.ofPsi(12.4))
+        .end(Pressure.ofPsi(leg ? 0 : 11.1))
+        .velocityFtPerS(0.42 * factor)
+        .reynolds(5400 * factor)
+        .regime("turbulent")
+        .crest(
+            leg
+                ? Optional.of(new LineResult.Crest(Length.ofFeet(126), Elevation.ofFeet(1027)))
+                : Optional.empty())
+        .rating(Optional.of(Pressure.ofPsi(80)))
+        .contents(Volume.ofBarrels(1.2))
+        .points(leg ? legPoints() : slope())
+        .build();
   }
 
   private static List<PipePoint> legPoints() {
@@ -168,60 +179,65 @@ public final class SmallAnswer {
   }
 
   private static WellResult well(String id, double factor) {
-    return new WellResult(
-        id,
-        "S1",
-        LiquidRate.ofBarrelsPerDay(27 * factor),
-        psi("Pressure at the stuffing box", 19.6 * factor),
-        Pressure.ofPsi(15),
-        Pressure.ofPsi(3.9),
-        Pressure.ofPsi(0.7 * factor),
-        Optional.of(Pressure.ofPsi(60)));
+    return WellResultBuilder.builder()
+        .wellId(id)
+        .separatorId("S1")
+        .rate(LiquidRate.ofBarrelsPerDay(27 * factor))
+        .box(psi("Pressure at the stuffing box", 19.6 * factor))
+        .gauge(Pressure.ofPsi(15))
+        .lift(Pressure.ofPsi(3.9))
+        .friction(Pressure.ofPsi(0.7 * factor))
+        .limit(Optional.of(Pressure.ofPsi(60)))
+        .build();
   }
 
   private static SeparatorResult separator(String id, double factor) {
-    return new SeparatorResult(
-        id,
-        LiquidRate.ofBarrelsPerDay(6 * factor),
-        LiquidRate.ofBarrelsPerDay(75 * factor),
-        Volume.ofBarrels(4.4),
-        Volume.ofBarrels(4.4),
-        Optional.of(computed("Oil time", Time.ofMinutes(1056 / factor))),
-        Optional.of(computed("Water time", Time.ofMinutes(84 / factor))),
-        computed("Design water rate", LiquidRate.ofBarrelsPerDay(150 * factor)));
+    return SeparatorResultBuilder.builder()
+        .separatorId(id)
+        .oil(LiquidRate.ofBarrelsPerDay(6 * factor))
+        .water(LiquidRate.ofBarrelsPerDay(75 * factor))
+        .oilVolume(Volume.ofBarrels(4.4))
+        .waterVolume(Volume.ofBarrels(4.4))
+        .oilMinutes(Optional.of(computed("Oil time", Time.ofMinutes(1056 / factor))))
+        .waterMinutes(Optional.of(computed("Water time", Time.ofMinutes(84 / factor))))
+        .designWater(computed("Design water rate", LiquidRate.ofBarrelsPerDay(150 * factor)))
+        .build();
   }
 
   private static StorageResult storage(double factor) {
-    return new StorageResult(
-        LiquidRate.ofBarrelsPerDay(6 * factor),
-        LiquidRate.ofBarrelsPerDay(75 * factor),
-        LiquidRate.ofBarrelsPerDay(81 * factor),
-        Optional.of(computed("Usable oil", Volume.ofBarrels(182))),
-        Optional.of(computed("Days between loads", Time.ofDays(30 / factor))),
-        Optional.of(computed("Days the road may be out", Time.ofDays(0.33 / factor))),
-        Optional.of(computed("Oil room needed", Volume.ofBarrels(222))),
-        Optional.of(computed("Water room", Volume.ofBarrels(112))),
-        Optional.of(computed("Hours of water", Time.ofHours(35.8 / factor))));
+    return StorageResultBuilder.builder()
+        .oilRate(LiquidRate.ofBarrelsPerDay(6 * factor))
+        .waterRate(LiquidRate.ofBarrelsPerDay(75 * factor))
+        .allFluid(LiquidRate.ofBarrelsPerDay(81 * factor))
+        .oilUsable(Optional.of(computed("Usable oil", Volume.ofBarrels(182))))
+        .haulInterval(Optional.of(computed("Days between loads", Time.ofDays(30 / factor))))
+        .roadOut(Optional.of(computed("Days the road may be out", Time.ofDays(0.33 / factor))))
+        .oilNeeded(Optional.of(computed("Oil room needed", Volume.ofBarrels(222))))
+        .waterRoom(Optional.of(computed("Water room", Volume.ofBarrels(112))))
+        .waterHours(Optional.of(computed("Hours of water", Time.ofHours(35.8 / factor))))
+        .build();
   }
 
   private static OverflowResult overflow(String id, double factor) {
-    return new OverflowResult(
-        id,
-        computed("Capacity by gravity", LiquidRate.ofBarrelsPerDay(262)),
-        LiquidRate.ofBarrelsPerDay(81 * factor));
+    return OverflowResultBuilder.builder()
+        .lineId(id)
+        .capacity(computed("Capacity by gravity", LiquidRate.ofBarrelsPerDay(262)))
+        .allFluid(LiquidRate.ofBarrelsPerDay(81 * factor))
+        .build();
   }
 
   private static InjectionResult injection(String id, double factor) {
-    return new InjectionResult(
-        id,
-        "IW1",
-        LiquidRate.ofBarrelsPerDay(200),
-        psi("Wellhead pressure", 200),
-        psi("Discharge pressure", 214),
-        Pressure.ofPsi(6.2),
-        computed("Power", Power.of(1.04, Unit.HORSEPOWER)),
-        computed("Hours a day", Time.ofHours(9 * factor)),
-        Optional.of(psi("Red line", 417)));
+    return InjectionResultBuilder.builder()
+        .pumpId(id)
+        .wellId("IW1")
+        .rate(LiquidRate.ofBarrelsPerDay(200))
+        .wellhead(psi("Wellhead pressure", 200))
+        .discharge(psi("Discharge pressure", 214))
+        .lineLoss(Pressure.ofPsi(6.2))
+        .power(computed("Power", Power.of(1.04, Unit.HORSEPOWER)))
+        .hours(computed("Hours a day", Time.ofHours(9 * factor)))
+        .redLine(Optional.of(psi("Red line", 417)))
+        .build();
   }
 
   private static List<Finding> findings() {

@@ -1,11 +1,13 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.working.Caution;
 
 /** Everything worked out for one design case, in the order of the lease. */
+@RecordBuilder
 public record CaseResult(
     DesignCase designCase,
     List<LineResult> lines,
@@ -14,7 +16,8 @@ public record CaseResult(
     StorageResult storage,
     List<OverflowResult> overflows,
     List<InjectionResult> injections,
-    List<Caution> cautions) {
+    List<Caution> cautions)
+    implements CaseResultBuilder.With {
   public CaseResult {
     lines = List.copyOf(lines);
     wells = List.copyOf(wells);

@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
@@ -17,6 +18,7 @@ import tankyard.engine.working.Computed;
  * @param hours a day it must run
  * @param redLine pump gauge reading at which the wellhead is at its permit
  */
+@RecordBuilder
 public record InjectionResult(
     String pumpId,
     String wellId,
@@ -26,4 +28,5 @@ public record InjectionResult(
     Pressure lineLoss,
     Computed<Power> power,
     Computed<Time> hours,
-    Optional<Computed<Pressure>> redLine) {}
+    Optional<Computed<Pressure>> redLine)
+    implements InjectionResultBuilder.With {}

@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Service;
@@ -24,6 +25,7 @@ import tankyard.engine.working.Computed;
  * @param crest the high point that governs, if one does
  * @param rating what the pipe stands at its temperature with what is in it
  */
+@RecordBuilder
 public record LineResult(
     String lineId,
     Service service,
@@ -40,7 +42,8 @@ public record LineResult(
     Optional<Crest> crest,
     Optional<Pressure> rating,
     Volume contents,
-    List<PipePoint> points) {
+    List<PipePoint> points)
+    implements LineResultBuilder.With {
 
   public LineResult {
     points = List.copyOf(points);

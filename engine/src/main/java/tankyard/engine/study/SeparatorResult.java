@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
@@ -17,6 +18,7 @@ import tankyard.engine.working.Computed;
  * @param waterMinutes empty where no water comes
  * @param designWater rate the water leg is sized for
  */
+@RecordBuilder
 public record SeparatorResult(
     String separatorId,
     LiquidRate oil,
@@ -25,4 +27,5 @@ public record SeparatorResult(
     Volume waterVolume,
     Optional<Computed<Time>> oilMinutes,
     Optional<Computed<Time>> waterMinutes,
-    Computed<LiquidRate> designWater) {}
+    Computed<LiquidRate> designWater)
+    implements SeparatorResultBuilder.With {}

@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
@@ -19,6 +20,7 @@ import tankyard.engine.working.Computed;
  * @param waterRoom above pump-on, up to the overflow
  * @param waterHours until the water tanks run over with the injection pump down
  */
+@RecordBuilder
 public record StorageResult(
     LiquidRate oilRate,
     LiquidRate waterRate,
@@ -28,4 +30,5 @@ public record StorageResult(
     Optional<Computed<Time>> roadOut,
     Optional<Computed<Volume>> oilNeeded,
     Optional<Computed<Volume>> waterRoom,
-    Optional<Computed<Time>> waterHours) {}
+    Optional<Computed<Time>> waterHours)
+    implements StorageResultBuilder.With {}

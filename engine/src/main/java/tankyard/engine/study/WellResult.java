@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
@@ -15,6 +16,7 @@ import tankyard.engine.working.Computed;
  * @param lift part of it from differences in height and the oil above the inlet
  * @param friction part of it from line loss
  */
+@RecordBuilder
 public record WellResult(
     String wellId,
     String separatorId,
@@ -23,4 +25,5 @@ public record WellResult(
     Pressure gauge,
     Pressure lift,
     Pressure friction,
-    Optional<Pressure> limit) {}
+    Optional<Pressure> limit)
+    implements WellResultBuilder.With {}

@@ -34,83 +34,27 @@ public final class CaseEdits {
   }
 
   public static CaseResult storage(CaseResult c, UnaryOperator<StorageResult> change) {
-    return new CaseResult(
-        c.designCase(),
-        c.lines(),
-        c.wells(),
-        c.separators(),
-        change.apply(c.storage()),
-        c.overflows(),
-        c.injections(),
-        c.cautions());
+    return c.withStorage(change.apply(c.storage()));
   }
 
   public static CaseResult lines(CaseResult c, UnaryOperator<LineResult> change) {
-    return new CaseResult(
-        c.designCase(),
-        c.lines().stream().map(change).toList(),
-        c.wells(),
-        c.separators(),
-        c.storage(),
-        c.overflows(),
-        c.injections(),
-        c.cautions());
+    return c.withLines(c.lines().stream().map(change).toList());
   }
 
   public static CaseResult separators(CaseResult c, UnaryOperator<SeparatorResult> change) {
-    return new CaseResult(
-        c.designCase(),
-        c.lines(),
-        c.wells(),
-        c.separators().stream().map(change).toList(),
-        c.storage(),
-        c.overflows(),
-        c.injections(),
-        c.cautions());
+    return c.withSeparators(c.separators().stream().map(change).toList());
   }
 
   public static CaseResult overflows(CaseResult c, UnaryOperator<OverflowResult> change) {
-    return new CaseResult(
-        c.designCase(),
-        c.lines(),
-        c.wells(),
-        c.separators(),
-        c.storage(),
-        c.overflows().stream().map(change).toList(),
-        c.injections(),
-        c.cautions());
+    return c.withOverflows(c.overflows().stream().map(change).toList());
   }
 
   public static CaseResult injections(CaseResult c, UnaryOperator<InjectionResult> change) {
-    return new CaseResult(
-        c.designCase(),
-        c.lines(),
-        c.wells(),
-        c.separators(),
-        c.storage(),
-        c.overflows(),
-        c.injections().stream().map(change).toList(),
-        c.cautions());
+    return c.withInjections(c.injections().stream().map(change).toList());
   }
 
   /** A line at another speed. */
   public static LineResult atSpeed(LineResult line, double feetPerSecond) {
-    return new LineResult(
-        line.lineId(),
-        line.service(),
-        line.flow(),
-        line.flowWords(),
-        line.length(),
-        line.lift(),
-        line.friction(),
-        line.start(),
-        line.end(),
-        feetPerSecond,
-        line.reynolds(),
-        line.regime(),
-        line.crest(),
-        line.rating(),
-        line.contents(),
-        line.points());
+    return line.withVelocityFtPerS(feetPerSecond);
   }
 }

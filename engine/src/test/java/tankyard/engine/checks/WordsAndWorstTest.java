@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.study.WellResult;
+import tankyard.engine.study.WellResultBuilder;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -20,15 +20,15 @@ class WordsAndWorstTest {
   }
 
   private static WellResult box(double boxPsi) {
-    return new WellResult(
-        "W",
-        "S",
-        LiquidRate.ofBarrelsPerDay(30),
-        CaseEdits.computed(Pressure.ofPsi(boxPsi)),
-        Pressure.ofPsi(9),
-        Pressure.ofPsi(3),
-        Pressure.ofPsi(1),
-        Optional.empty());
+    return WellResultBuilder.builder()
+        .wellId("W")
+        .separatorId("S")
+        .rate(LiquidRate.ofBarrelsPerDay(30))
+        .box(CaseEdits.computed(Pressure.ofPsi(boxPsi)))
+        .gauge(Pressure.ofPsi(9))
+        .lift(Pressure.ofPsi(3))
+        .friction(Pressure.ofPsi(1))
+        .build();
   }
 
   @Test

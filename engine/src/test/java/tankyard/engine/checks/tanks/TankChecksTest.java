@@ -8,8 +8,9 @@ import tankyard.engine.checks.CaseEdits;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
-import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.StorageResultBuilder;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
@@ -25,16 +26,17 @@ class TankChecksTest {
 
   private static StorageResult storage(
       StorageResult s, double usable, double needed, double hours) {
-    return new StorageResult(
-        s.oilRate(),
-        s.waterRate(),
-        s.allFluid(),
-        Optional.of(CaseEdits.computed(Volume.ofBarrels(usable))),
-        s.haulInterval(),
-        s.roadOut(),
-        Optional.of(CaseEdits.computed(Volume.ofBarrels(needed))),
-        s.waterRoom(),
-        Optional.of(CaseEdits.computed(Time.ofHours(hours))));
+    return StorageResultBuilder.builder()
+        .oilRate(s.oilRate())
+        .waterRate(s.waterRate())
+        .allFluid(s.allFluid())
+        .oilUsable(Optional.of(CaseEdits.computed(Volume.ofBarrels(usable))))
+        .haulInterval(s.haulInterval())
+        .roadOut(s.roadOut())
+        .oilNeeded(Optional.of(CaseEdits.computed(Volume.ofBarrels(needed))))
+        .waterRoom(s.waterRoom())
+        .waterHours(Optional.of(CaseEdits.computed(Time.ofHours(hours))))
+        .build();
   }
 
   private static Looked overflowing(double capacity, double allFluid) {
@@ -43,10 +45,11 @@ class TankChecksTest {
             CaseEdits.overflows(
                 c,
                 o ->
-                    new OverflowResult(
-                        o.lineId(),
-                        CaseEdits.computed(LiquidRate.ofBarrelsPerDay(capacity)),
-                        LiquidRate.ofBarrelsPerDay(allFluid))));
+                    OverflowResultBuilder.builder()
+                        .lineId(o.lineId())
+                        .capacity(CaseEdits.computed(LiquidRate.ofBarrelsPerDay(capacity)))
+                        .allFluid(LiquidRate.ofBarrelsPerDay(allFluid))
+                        .build()));
   }
 
   @Test

@@ -11,6 +11,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.study.SeparatorResultBuilder;
 import tankyard.engine.units.Time;
 
 /** The boxes, the vessel and what is screwed to it. */
@@ -29,15 +30,16 @@ class VesselChecksTest {
   }
 
   private static SeparatorResult minutes(SeparatorResult s, double oil, double water) {
-    return new SeparatorResult(
-        s.separatorId(),
-        s.oil(),
-        s.water(),
-        s.oilVolume(),
-        s.waterVolume(),
-        Optional.of(CaseEdits.computed(Time.ofMinutes(oil))),
-        Optional.of(CaseEdits.computed(Time.ofMinutes(water))),
-        s.designWater());
+    return SeparatorResultBuilder.builder()
+        .separatorId(s.separatorId())
+        .oil(s.oil())
+        .water(s.water())
+        .oilVolume(s.oilVolume())
+        .waterVolume(s.waterVolume())
+        .oilMinutes(Optional.of(CaseEdits.computed(Time.ofMinutes(oil))))
+        .waterMinutes(Optional.of(CaseEdits.computed(Time.ofMinutes(water))))
+        .designWater(s.designWater())
+        .build();
   }
 
   @Test
