@@ -18,7 +18,12 @@
  * with its source line. Oil-continuous mixtures by Guth-Simha. Out of range is a caution, never
  * silence.
  *
- * <p>Left out: gas, dissolved gas, wax, gel strength, heat. Immutable, thread-safe. Uses {@code
- * numeric}, {@code units}, {@code working}. Checked in {@code FluidsCheckedTest}.
+ * <p>Gas: {@link tankyard.engine.fluids.GasModel} from a {@link tankyard.engine.fluids.GasSpec}
+ * gives density and viscosity at an {@link tankyard.engine.fluids.AbsolutePressure}; {@link
+ * tankyard.engine.fluids.Atmosphere} gives the air's, to be added to a gauge. {@link
+ * tankyard.engine.fluids.LiveOil} is oil with gas in solution.
+ *
+ * <p>Left out: sour gas, how oil swells with gas, wax, gel strength, heat. Immutable, thread-safe.
+ * Uses {@code numeric}, {@code units}, {@code working}. Checked in {@code FluidsCheckedTest}.
  */
 package tankyard.engine.fluids;

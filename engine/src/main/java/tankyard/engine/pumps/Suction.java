@@ -1,5 +1,6 @@
 package tankyard.engine.pumps;
 
+import tankyard.engine.fluids.Atmosphere;
 import tankyard.engine.fluids.Water;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Length;
@@ -21,21 +22,12 @@ public record Suction(double airPascals, double vapourPascals, Gravity liquid) {
   private static final Source SOURCE =
       Source.definition("net positive suction head available at the pump");
 
-  /** Sea-level pressure and lapse of the 1976 standard atmosphere. */
-  private static final double SEA_LEVEL_PA = 101325;
-
-  private static final double SEA_LEVEL_K = 288.15;
-  private static final double LAPSE_K_PER_M = 0.0065;
-  private static final double EXPONENT = 5.25588;
-
   /** Open tank of water at an altitude: 1976 standard atmosphere below 11 km. */
   public static Suction openTank(Length altitude, Temperature temperature, Gravity liquid) {
     return new Suction(
-        airAtPascals(altitude.metres()), Water.vapourPressurePascals(temperature), liquid);
-  }
-
-  static double airAtPascals(double altitudeM) {
-    return SEA_LEVEL_PA * Math.pow(1 - LAPSE_K_PER_M * altitudeM / SEA_LEVEL_K, EXPONENT);
+        Atmosphere.at(altitude.metres()).pascals(),
+        Water.vapourPressurePascals(temperature),
+        liquid);
   }
 
   /**

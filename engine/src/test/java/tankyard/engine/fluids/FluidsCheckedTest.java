@@ -25,6 +25,7 @@ class FluidsCheckedTest implements CheckedRows {
     brine(answers);
     water(answers);
     oils(answers);
+    liveOil(answers);
   }
 
   private static void brine(Answers answers) {
@@ -53,6 +54,15 @@ class FluidsCheckedTest implements CheckedRows {
       double mu = new Oil(measured).at(fahrenheit(at)).viscosity().value().toCentipoise();
       answers.put("D341-01", "mu" + at, mu);
     }
+  }
+
+  private static void liveOil(Answers answers) {
+    Temperature hot = fahrenheit(200);
+    LiveOil oil = new LiveOil(OilSpec.ofGravity(Gravity.ofApi(35)), 0.8, 650);
+    AbsolutePressure deep = AbsolutePressure.ofPsia(3014.696);
+    answers.put("PVT-02", "live", oil.viscosity(deep, hot).value().toCentipoise());
+    answers.put("PVT-02", "dead", new BeggsRobinsonDead(35).at(hot).value().toCentipoise());
+    answers.put("PVT-02", "bubble", Unit.PSI.fromSi(oil.bubblePointPascals(hot)));
   }
 
   private static FluidModel model(Gravity oil, double brine) {

@@ -1,5 +1,6 @@
 package tankyard.engine.pumps;
 
+import tankyard.engine.fluids.Atmosphere;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.fluids.Water;
 import tankyard.engine.units.Fraction;
@@ -30,7 +31,7 @@ class PumpsCheckedTest implements CheckedRows {
     suction(answers);
     simplex(answers);
     for (int feet : new int[] {1000, 5000}) {
-      double pascals = Suction.airAtPascals(Length.ofFeet(feet).metres());
+      double pascals = Atmosphere.at(Length.ofFeet(feet).metres()).pascals();
       answers.put("AIR-01", String.valueOf(feet), Unit.PSI.fromSi(pascals));
     }
   }
