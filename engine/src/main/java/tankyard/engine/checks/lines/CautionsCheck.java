@@ -34,7 +34,13 @@ public final class CautionsCheck implements Check {
         "emulsion-near-inversion",
         "emulsion-out-of-range",
         "brine-gravity-out-of-range",
-        "water-temperature-out-of-range");
+        "water-temperature-out-of-range",
+        "gas-z-out-of-range",
+        "gas-gravity-out-of-range",
+        "gas-viscosity-out-of-range",
+        "solution-gas-out-of-range",
+        "dead-oil-out-of-range",
+        "dead-oil-gravity-out-of-range");
   }
 
   @Override
