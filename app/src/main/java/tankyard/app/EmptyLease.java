@@ -51,6 +51,7 @@ final class EmptyLease {
 
   private static DesignCase designCase(
       String id, String name, DesignCase.Season season, DesignCase.Running running) {
-    return new DesignCase(id, name, season, running, Optional.empty(), Optional.empty());
+    return new DesignCase(
+        id, name, season, running, Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

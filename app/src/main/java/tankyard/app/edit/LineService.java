@@ -13,7 +13,12 @@ final class LineService {
     return switch (start) {
       case SEPARATOR -> end == ThingKind.OIL_TANK ? Service.OIL_LEG : Service.WATER_LEG;
       case OIL_TANK -> Service.OVERFLOW;
-      case WATER_TANK -> end == ThingKind.INJECTION_PUMP ? Service.SUCTION : Service.OVERFLOW;
+      case WATER_TANK ->
+          switch (end) {
+            case INJECTION_PUMP -> Service.SUCTION;
+            case WELL -> Service.WATER_RETURN;
+            default -> Service.OVERFLOW;
+          };
       case INJECTION_PUMP -> Service.INJECTION;
       case WELL, TEE, INJECTION_WELL ->
           end == ThingKind.INJECTION_WELL ? Service.INJECTION : Service.FLOW_LINE;

@@ -11,6 +11,7 @@ import tankyard.engine.units.Force;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.GasRate;
 import tankyard.engine.units.Gravity;
+import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Mass;
@@ -34,6 +35,7 @@ enum QuantityKind {
   FRACTION(Fraction.class, Dimension.FRACTION, Fraction::new),
   GAS_RATE(GasRate.class, Dimension.GAS_RATE, GasRate::new),
   GRAVITY(Gravity.class, Dimension.GRAVITY, Gravity::new),
+  HEAT_LOSS(HeatLoss.class, Dimension.HEAT_LOSS, HeatLoss::new),
   LENGTH(Length.class, Dimension.LENGTH, Length::new),
   LIQUID_RATE(LiquidRate.class, Dimension.LIQUID_RATE, LiquidRate::new),
   MASS(Mass.class, Dimension.MASS, Mass::new),

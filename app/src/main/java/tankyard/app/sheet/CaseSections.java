@@ -57,6 +57,13 @@ final class CaseSections {
         .amount("water", "Water, times today's", "Old leases make more water every year.")
         .unit(Unit.ONE, Unit.ONE)
         .assumed("1");
+    fields
+        .amount(
+            "sharedSurge",
+            "Strokes met on shared lines",
+            "3 takes every stroke to peak at once on lines of several wells; they rarely do.")
+        .unit(Unit.ONE, Unit.ONE)
+        .assumed("1");
     if (sheet.lease().cases().size() > 1) {
       sheet.form.action(
           sheet.button(
@@ -75,6 +82,7 @@ final class CaseSections {
             "Case " + (lease.cases().size() + 1),
             Season.WINTER,
             Running.AVERAGE,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty()));
     return lease.withCases(more);

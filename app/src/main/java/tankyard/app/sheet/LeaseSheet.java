@@ -45,6 +45,13 @@ final class LeaseSheet {
         .assumedFrom(l -> "not checked");
     fluids
         .amount(
+            "gelStrength",
+            "Gel strength",
+            "Stress that starts cold oil again after it stood below its pour point.")
+        .unit(Unit.PASCAL, Unit.PASCAL)
+        .assumedFrom(l -> "not checked");
+    fluids
+        .amount(
             "inversion",
             "Water carries from",
             "Share of water above which the water carries the oil and the line runs thin.")
@@ -77,6 +84,9 @@ final class LeaseSheet {
     practice
         .amount("nightOut", "Nobody looks for", "Tanks must hold what comes then.")
         .assumed(Assumed.of(Defaults.NIGHT_OUT));
+    practice
+        .amount("heatLoss", "Lines lose", "Heat to the ground, on the outside of the pipe.")
+        .assumed(Assumed.of(Defaults.HEAT_LOSS));
   }
 
   private static void site(SheetForm sheet) {

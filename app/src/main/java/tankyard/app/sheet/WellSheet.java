@@ -40,6 +40,18 @@ final class WellSheet {
             "Most it stands",
             "What you trust the packing with: it may set the most the gauge may read.")
         .assumedFrom(lease -> "not checked");
+    sheet.form.section("Cold");
+    well.amount(
+            "headTemperature",
+            "Leaves at",
+            "Warm oil is thin until the ground has cooled its line; lines are short of that.")
+        .assumedFrom(lease -> "as the ground");
+    well.amount(
+            "returnedWater",
+            "Water brought back",
+            "Produced water put into its line so that water carries the oil; it passes the separator"
+                + " twice.")
+        .assumed("0 bbl/d");
     sheet.place("well", id);
     sheet.ground(well, id);
   }

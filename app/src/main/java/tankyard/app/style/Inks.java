@@ -40,7 +40,7 @@ public record Inks(
           Color.web("#0072b2"),
           Color.web("#b34700"),
           Color.web("#0f6e78"),
-          colours("#007a5a", "#b34700", "#0072b2", "#a0417c", "#2b7fae", "#3f444a"));
+          colours("#007a5a", "#b34700", "#0072b2", "#a0417c", "#2b7fae", "#3f444a", "#5a4fcf"));
 
   private static final Inks DARK =
       new Inks(
@@ -56,7 +56,7 @@ public record Inks(
           Color.web("#56b4e9"),
           Color.web("#f08a4b"),
           Color.web("#4db6c1"),
-          colours("#35c79c", "#f08a4b", "#56b4e9", "#e39bc6", "#9fd3f2", "#cfd4d9"));
+          colours("#35c79c", "#f08a4b", "#56b4e9", "#e39bc6", "#9fd3f2", "#cfd4d9", "#b3a6ff"));
 
   public Inks {
     services = List.copyOf(services);
@@ -82,6 +82,7 @@ public record Inks(
       case OVERFLOW -> new double[] {2, 4};
       case SUCTION -> new double[] {6, 3, 2, 3};
       case INJECTION -> new double[] {12, 3, 2, 3, 2, 3};
+      case WATER_RETURN -> new double[] {4, 4};
     };
   }
 

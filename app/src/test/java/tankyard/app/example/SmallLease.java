@@ -89,6 +89,7 @@ public final class SmallLease {
         season,
         DesignCase.Running.AVERAGE,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -10,6 +10,8 @@ import tankyard.engine.units.Fraction;
  * @param running which wells run at once
  * @param oil the wells' oil against today's; 1 if not said
  * @param water the wells' water against today's; 1 if not said
+ * @param sharedSurge what lines that several wells share carry over the sum of their wells, where
+ *     their strokes are taken to meet; 1 if not said
  */
 public record DesignCase(
     String id,
@@ -17,7 +19,8 @@ public record DesignCase(
     Season season,
     Running running,
     Optional<Fraction> oil,
-    Optional<Fraction> water) {
+    Optional<Fraction> water,
+    Optional<Fraction> sharedSurge) {
 
   /** Which ground temperature holds. */
   public enum Season {
@@ -59,5 +62,9 @@ public record DesignCase(
 
   public double waterFactor() {
     return water.map(Fraction::ratio).orElse(1.0);
+  }
+
+  public double sharedSurgeFactor() {
+    return sharedSurge.map(Fraction::ratio).orElse(1.0);
   }
 }

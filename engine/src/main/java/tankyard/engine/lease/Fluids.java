@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Gravity;
+import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Viscosity;
 
@@ -13,6 +14,8 @@ import tankyard.engine.units.Viscosity;
  * @param oil gravity at 60 degF
  * @param brine gravity at 60 degF
  * @param oilViscosity measured points, if any; two make a line over temperature
+ * @param pourPoint of the oil, below which it no longer runs by itself
+ * @param gelStrength shear stress at which oil that stood cold begins to move again
  * @param inversion water share above which the water carries the oil
  */
 public record Fluids(
@@ -20,6 +23,7 @@ public record Fluids(
     Gravity brine,
     List<MeasuredViscosity> oilViscosity,
     Optional<Temperature> pourPoint,
+    Optional<Pressure> gelStrength,
     Optional<Fraction> inversion) {
   public Fluids {
     oilViscosity = List.copyOf(oilViscosity);
@@ -29,6 +33,6 @@ public record Fluids(
   public record MeasuredViscosity(Temperature temperature, Viscosity viscosity) {}
 
   public static Fluids of(Gravity oil, Gravity brine) {
-    return new Fluids(oil, brine, List.of(), Optional.empty(), Optional.empty());
+    return new Fluids(oil, brine, List.of(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

@@ -3,6 +3,7 @@ package tankyard.engine.lease;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Time;
@@ -19,6 +20,7 @@ import tankyard.engine.units.Volume;
  * @param load what a truck takes
  * @param roadOut days the road can be shut
  * @param nightOut hours nobody looks at the lease
+ * @param heatLoss of buried lines to the ground, on the outside area of the pipe
  */
 @RecordBuilder
 public record Practice(
@@ -28,7 +30,8 @@ public record Practice(
     Optional<Length> depth,
     Optional<Volume> load,
     Optional<Time> roadOut,
-    Optional<Time> nightOut) {
+    Optional<Time> nightOut,
+    Optional<HeatLoss> heatLoss) {
 
   public static Practice usual() {
     return PracticeBuilder.builder().build();

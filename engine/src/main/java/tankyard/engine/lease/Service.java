@@ -7,7 +7,9 @@ public enum Service {
   WATER_LEG("water leg"),
   OVERFLOW("overflow"),
   SUCTION("suction line"),
-  INJECTION("injection line");
+  INJECTION("injection line"),
+  /** Water of the lease on its way back to where it is put into a flow line. */
+  WATER_RETURN("water return");
 
   private final String words;
 

@@ -8,6 +8,7 @@ import tankyard.engine.units.GasRate;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 
 /**
@@ -21,6 +22,8 @@ import tankyard.engine.units.Time;
  *     itself
  * @param boxHeight stuffing box above the ground
  * @param boxLimit the most pressure its stuffing box is trusted with
+ * @param headTemperature of what leaves it; the ground's if not said, which errs on the thick side
+ * @param returnedWater water of the lease that is brought back and put into its line at the well
  */
 @RecordBuilder
 public record Well(
@@ -35,7 +38,9 @@ public record Well(
     Optional<Time> runsPerDay,
     Optional<Fraction> surge,
     Optional<Length> boxHeight,
-    Optional<Pressure> boxLimit)
+    Optional<Pressure> boxLimit,
+    Optional<Temperature> headTemperature,
+    Optional<LiquidRate> returnedWater)
     implements Thing {
 
   @Override

@@ -20,7 +20,8 @@ import tankyard.engine.lease.Well;
 
 /**
  * Finds lines that run the wrong way: from a tank back to the separator, or round and round. A loop
- * of flow lines is no fault: the fluid finds its way through either side.
+ * of flow lines is no fault: the fluid finds its way through either side. A water return runs back
+ * by its nature.
  */
 final class FlowDirection {
   private FlowDirection() {}
@@ -40,7 +41,8 @@ final class FlowDirection {
   private static void backwards(Lease lease, Line line, String place, List<Complaint> found) {
     Thing from = lease.thing(line.from()).orElseThrow();
     Thing to = lease.thing(line.to()).orElseThrow();
-    if (from instanceof Tee || to instanceof Tee || step(from) <= step(to)) {
+    boolean returns = line.service() == Service.WATER_RETURN && to instanceof Well;
+    if (returns || from instanceof Tee || to instanceof Tee || step(from) <= step(to)) {
       return;
     }
     found.add(
@@ -75,7 +77,9 @@ final class FlowDirection {
   private static void round(Lease lease, List<Complaint> found) {
     Graph<String, DefaultEdge> graph = new DirectedMultigraph<>(DefaultEdge.class);
     lease.things().forEach(t -> graph.addVertex(t.id()));
-    lease.lines().forEach(l -> graph.addEdge(l.from(), l.to()));
+    lease.lines().stream()
+        .filter(l -> l.service() != Service.WATER_RETURN)
+        .forEach(l -> graph.addEdge(l.from(), l.to()));
     List<Set<String>> rounds =
         new KosarajuStrongConnectivityInspector<>(graph).stronglyConnectedSets();
     for (int i = 0; i < lease.lines().size(); i++) {

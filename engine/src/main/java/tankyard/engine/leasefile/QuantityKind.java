@@ -11,6 +11,7 @@ import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.GasRate;
 import tankyard.engine.units.Gravity;
+import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Mass;
@@ -42,6 +43,7 @@ record QuantityKind<T extends Quantity>(
           new QuantityKind<>(Fraction.class, Dimension.FRACTION, Fraction::new),
           new QuantityKind<>(GasRate.class, Dimension.GAS_RATE, GasRate::new),
           new QuantityKind<>(Gravity.class, Dimension.GRAVITY, Gravity::new),
+          new QuantityKind<>(HeatLoss.class, Dimension.HEAT_LOSS, HeatLoss::new),
           new QuantityKind<>(Length.class, Dimension.LENGTH, Length::new),
           new QuantityKind<>(LiquidRate.class, Dimension.LIQUID_RATE, LiquidRate::new),
           new QuantityKind<>(Mass.class, Dimension.MASS, Mass::new),

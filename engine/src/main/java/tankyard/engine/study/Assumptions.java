@@ -41,6 +41,9 @@ public final class Assumptions {
     missing("", practice.depth(), "lines buried", Defaults.DEPTH);
     missing("", practice.load(), "a truck takes", Defaults.LOAD);
     missing("", practice.roadOut(), "the road may be out", Defaults.ROAD_OUT);
+    if (lease.wells().stream().anyMatch(w -> w.headTemperature().isPresent())) {
+      missing("", practice.heatLoss(), "buried lines lose", Defaults.HEAT_LOSS);
+    }
     missing("", practice.nightOut(), "nobody looks for", Defaults.NIGHT_OUT);
     if (lease.fluids().oilViscosity().size() < 2) {
       found.add(

@@ -39,7 +39,9 @@ public final class CaseStudy {
         wells.put(well.id(), WellFlow.of(well, designCase));
       }
     }
-    this.gathering = new Gathering(survey.gathering(), wells, survey.fluids(), ground);
+    this.gathering =
+        new Gathering(
+            survey.gathering(), wells, survey.fluids(), ground, designCase.sharedSurgeFactor());
     this.oil = survey.fluids().oil(ground);
     this.brine = survey.fluids().brine(ground);
     this.unloaded = gathering.at(inlets(Map.of()));

@@ -4,6 +4,7 @@ import java.util.Optional;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Site;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Temperature;
@@ -24,6 +25,10 @@ public final class Defaults {
   public static final Length DEPTH = Length.ofFeet(3);
   public static final Volume LOAD = Volume.ofBarrels(180);
   public static final Time ROAD_OUT = Time.ofDays(3);
+
+  /** On the outside area of the pipe. Moist soil round a 2 in line takes about twice that. */
+  public static final HeatLoss HEAT_LOSS = HeatLoss.ofBtuPerHourSquareFootFahrenheit(1);
+
   public static final Time NIGHT_OUT = Time.ofHours(12);
   public static final Temperature GROUND_SUMMER = Temperature.ofFahrenheit(70);
   public static final Temperature GROUND_WINTER = Temperature.ofFahrenheit(45);

@@ -29,7 +29,7 @@ final class DesignWater {
       return allOn(wells);
     }
     Fraction times = Defaults.designWater(study.lease().practice());
-    double average = barrels(wells.stream().mapToDouble(WellFlow::waterDay).sum());
+    double average = barrels(wells.stream().mapToDouble(w -> w.waterDay() + w.returned()).sum());
     double peak = barrels(wells.stream().mapToDouble(WellFlow::peak).sum());
     return Computed.of(
         LiquidRate.ofBarrelsPerDay(Math.min(times.ratio() * average, peak)),

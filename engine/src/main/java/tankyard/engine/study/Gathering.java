@@ -24,14 +24,20 @@ final class Gathering {
   private final Map<String, WellFlow> wells;
   private final FluidModel fluids;
   private final Temperature temperature;
+  private final double sharedSurge;
   private final Map<Double, LiquidState> byCut = new HashMap<>();
 
   Gathering(
-      GatheringPlan plan, Map<String, WellFlow> wells, FluidModel fluids, Temperature temperature) {
+      GatheringPlan plan,
+      Map<String, WellFlow> wells,
+      FluidModel fluids,
+      Temperature temperature,
+      double sharedSurge) {
     this.plan = plan;
     this.wells = wells;
     this.fluids = fluids;
     this.temperature = temperature;
+    this.sharedSurge = sharedSurge;
   }
 
   /**
@@ -87,7 +93,16 @@ final class Gathering {
   }
 
   private double times(String lineId) {
-    return ownWell(lineId).map(WellFlow::ownLineTimes).orElse(1.0);
+    return ownWell(lineId).map(WellFlow::ownLineTimes).orElse(sharedSurge);
+  }
+
+  private String flowWords(String lineId) {
+    return ownWell(lineId)
+        .map(WellFlow::ownLineWords)
+        .orElse(
+            sharedSurge == 1
+                ? "all its wells together"
+                : "all its wells together, x " + sharedSurge + " as if their strokes met");
   }
 
   private Optional<WellFlow> ownWell(String lineId) {
@@ -104,7 +119,7 @@ final class Gathering {
           LineRun.of(
               line,
               flow * times(line.id()),
-              ownWell(line.id()).map(WellFlow::ownLineWords).orElse("all its wells together"),
+              flowWords(line.id()),
               liquid(line.id(), mix),
               solved.pressurePa().get(down)));
     }

@@ -74,7 +74,7 @@ public record LineRun(
   public Optional<Computed<Pressure>> rating() {
     Service service = laid.line().service();
     boolean water =
-        service == Service.WATER_LEG || service == Service.SUCTION || service == Service.INJECTION;
+        service != Service.FLOW_LINE && service != Service.OIL_LEG && service != Service.OVERFLOW;
     return laid.pipe().ratingAt(liquid.temperature(), !water);
   }
 

@@ -3,6 +3,7 @@ package tankyard.engine.study;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.units.LiquidRate;
 
 /**
  * What one well makes in a case, m3/s.
@@ -12,9 +13,16 @@ import tankyard.engine.units.Fraction;
  * @param running rate while the pump runs over the day's average
  * @param surge peak of the stroke over the rate while it runs
  * @param allOn whether the case has every well running
+ * @param returned water of the lease brought back to the well, day and night; it is no water made
  */
 record WellFlow(
-    Well well, double oilDay, double waterDay, double running, double surge, boolean allOn) {
+    Well well,
+    double oilDay,
+    double waterDay,
+    double running,
+    double surge,
+    boolean allOn,
+    double returned) {
 
   static WellFlow of(Well well, DesignCase designCase) {
     double hours = well.runsPerDay().orElse(Defaults.RUNS_PER_DAY).toHours();
@@ -24,7 +32,8 @@ record WellFlow(
         well.water().cubicMetresPerSecond() * designCase.waterFactor(),
         24 / hours,
         well.surge().map(Fraction::ratio).orElse(Defaults.SURGE.ratio()),
-        designCase.running() == DesignCase.Running.ALL_ON);
+        designCase.running() == DesignCase.Running.ALL_ON,
+        well.returnedWater().map(LiquidRate::cubicMetresPerSecond).orElse(0.0));
   }
 
   /** Into shared lines and the separator in this case. */
@@ -32,7 +41,12 @@ record WellFlow(
     return oilDay * (allOn ? running : 1);
   }
 
+  /** The water it makes and what is brought back to it. */
   double water() {
+    return made() + returned;
+  }
+
+  private double made() {
     return waterDay * (allOn ? running : 1);
   }
 
@@ -42,15 +56,18 @@ record WellFlow(
 
   /** At the top of the stroke. */
   double peak() {
-    return (oilDay + waterDay) * running * surge;
+    return (oilDay + waterDay) * running * surge + returned;
   }
 
   /** What a line all to itself carries at the top of the stroke, over {@link #fluid()}. */
   double ownLineTimes() {
-    return surge * (allOn ? 1 : running);
+    return returned > 0 ? peak() / fluid() : surge * (allOn ? 1 : running);
   }
 
   String ownLineWords() {
-    return "one well: its rate while it runs, x " + surge + " for the stroke";
+    return "one well: its rate while it runs, x "
+        + surge
+        + " for the stroke"
+        + (returned > 0 ? ", and the water brought back" : "");
   }
 }

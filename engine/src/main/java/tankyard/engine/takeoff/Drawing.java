@@ -74,6 +74,7 @@ final class Drawing {
   boolean isBuried(Line line) {
     return line.service() == Service.FLOW_LINE
         || line.service() == Service.INJECTION
+        || line.service() == Service.WATER_RETURN
         || feet(line) > ON_THE_PAD_FT;
   }
 

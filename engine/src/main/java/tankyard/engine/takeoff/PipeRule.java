@@ -33,6 +33,7 @@ final class PipeRule implements TakeoffRule {
       case OVERFLOW -> TakeoffKind.OVERFLOW_PIPE;
       case SUCTION -> TakeoffKind.SUCTION_PIPE;
       case INJECTION -> TakeoffKind.INJECTION_PIPE;
+      case WATER_RETURN -> TakeoffKind.RETURN_PIPE;
     };
   }
 }

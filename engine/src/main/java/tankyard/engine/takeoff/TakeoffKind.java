@@ -13,6 +13,7 @@ public enum TakeoffKind {
   OVERFLOW_PIPE("overflow pipe", Nature.GOODS),
   SUCTION_PIPE("suction pipe", Nature.GOODS),
   INJECTION_PIPE("injection line pipe", Nature.GOODS),
+  RETURN_PIPE("water return pipe", Nature.GOODS),
   TRENCH("trench, bedding and marking", Nature.WORK),
   FITTINGS("fittings and supports", Nature.GOODS),
   VALVES("hand and check valves", Nature.GOODS),

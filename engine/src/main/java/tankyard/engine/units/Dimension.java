@@ -21,7 +21,8 @@ public enum Dimension {
   FRACTION("fraction"),
   ROTATION("speed of rotation"),
   FLOW_COEFFICIENT("valve coefficient"),
-  WELL_RESISTANCE("pressure per rate");
+  WELL_RESISTANCE("pressure per rate"),
+  HEAT_LOSS("heat loss");
 
   private final String words;
 

@@ -9,6 +9,7 @@ public sealed interface Quantity
         Fraction,
         GasRate,
         Gravity,
+        HeatLoss,
         Length,
         LiquidRate,
         Mass,

@@ -130,7 +130,16 @@ public enum Unit {
       "psi/(bbl/d)",
       Unit.PSI_PA * Unit.DAY / Unit.BBL,
       "psi per bbl/d",
-      "psi/bpd");
+      "psi/bpd"),
+
+  WATT_PER_SQUARE_METRE_KELVIN(Dimension.HEAT_LOSS, "W/(m2.K)", 1, "W/(m²·K)", "W/m2K"),
+  /** The international table Btu, 1055.05585262 J (NIST SP 811). */
+  BTU_PER_HOUR_SQUARE_FOOT_FAHRENHEIT(
+      Dimension.HEAT_LOSS,
+      "Btu/(h.ft2.°F)",
+      1055.05585262 / 3600 / (Unit.FT * Unit.FT) * 9 / 5,
+      "Btu/(h·ft²·°F)",
+      "Btu/h-ft2-F");
 
   private static final double FT = 0.3048;
   private static final double IN = 0.0254;

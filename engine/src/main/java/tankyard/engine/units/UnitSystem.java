@@ -28,6 +28,7 @@ public enum UnitSystem {
       units.put(Dimension.ROTATION, Unit.RPM);
       units.put(Dimension.FLOW_COEFFICIENT, Unit.CV);
       units.put(Dimension.WELL_RESISTANCE, Unit.PSI_PER_BARREL_PER_DAY);
+      units.put(Dimension.HEAT_LOSS, Unit.BTU_PER_HOUR_SQUARE_FOOT_FAHRENHEIT);
     }
   },
   METRIC("Metric units") {
@@ -49,6 +50,7 @@ public enum UnitSystem {
       units.put(Dimension.FORCE, Unit.NEWTON);
       units.put(Dimension.POWER, Unit.KILOWATT);
       units.put(Dimension.FLOW_COEFFICIENT, Unit.KV);
+      units.put(Dimension.HEAT_LOSS, Unit.WATT_PER_SQUARE_METRE_KELVIN);
     }
   };
 

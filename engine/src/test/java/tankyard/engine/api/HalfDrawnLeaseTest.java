@@ -125,7 +125,9 @@ class HalfDrawnLeaseTest {
                         w.runsPerDay(),
                         w.surge(),
                         w.boxHeight(),
-                        w.boxLimit()));
+                        w.boxLimit(),
+                        w.headTemperature(),
+                        w.returnedWater()));
     LeaseAnswer answer = TANKYARD.answer(idle);
     requireSense(answer);
     assertThat(answer.windows().get(0).least()).isPresent();

@@ -51,6 +51,27 @@ class FlowDirectionTest {
         .isEqualTo("/lines/1/to");
   }
 
+  @Test
+  void aWaterReturnMayRunFromAPumpOrTeeToAWell() {
+    Lease lease =
+        withTees("A", "B")
+            .with(line("1", Service.WATER_RETURN, "A", "W1"))
+            .with(line("2", Service.FLOW_LINE, "W1", "B"))
+            .with(line("3", Service.WATER_LEG, "B", "A"));
+
+    assertThat(FlowDirection.complaints(lease)).isEmpty();
+  }
+
+  @Test
+  void aWaterReturnMayLeadFromTheSeparatorToAWellAndNothingElseMay() {
+    Lease small = SampleLease.small();
+
+    assertThat(FlowDirection.complaints(small.with(line("back", Service.WATER_RETURN, "S", "W1"))))
+        .isEmpty();
+    assertThat(FlowDirection.complaints(small.with(line("back", Service.WATER_LEG, "S", "W1"))))
+        .hasSize(1);
+  }
+
   private static Lease withTees(String... ids) {
     Lease lease = SampleLease.small();
     for (String id : ids) {

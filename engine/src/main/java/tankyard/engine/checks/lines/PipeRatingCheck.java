@@ -71,7 +71,7 @@ public final class PipeRatingCheck implements Check {
 
   private static String inside(Service service) {
     return switch (service) {
-      case WATER_LEG, SUCTION, INJECTION -> "water";
+      case WATER_LEG, SUCTION, INJECTION, WATER_RETURN -> "water";
       default -> "oil";
     };
   }

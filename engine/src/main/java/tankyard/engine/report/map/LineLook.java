@@ -39,6 +39,7 @@ final class LineLook {
       case OVERFLOW -> new float[] {2, 4.5f};
       case SUCTION -> new float[] {6, 4};
       case INJECTION -> new float[] {13, 4, 2, 4};
+      case WATER_RETURN -> new float[] {4, 4};
     };
   }
 

@@ -49,7 +49,7 @@ record Palette(
     return switch (service) {
       case FLOW_LINE -> VERMILION;
       case OIL_LEG -> oilLeg;
-      case WATER_LEG -> waterLeg;
+      case WATER_LEG, WATER_RETURN -> waterLeg;
       case OVERFLOW -> PURPLE;
       case SUCTION -> ORANGE;
       case INJECTION -> GREEN;
