@@ -120,10 +120,11 @@ public final class FigureRows<C> {
       String why,
       List<Optional<? extends Quantity>> values,
       List<Optional<Supplier<Working>>> workings) {
-    Optional<Unit> unit = wanted.or(() -> unitOf(values));
-    if (unit.isEmpty()) {
+    Optional<Unit> found = unitOf(values);
+    if (found.isEmpty()) {
       return this; // the row would be all dashes
     }
+    Optional<Unit> unit = wanted.or(() -> found);
     List<Double> numbers =
         values.stream().flatMap(Optional::stream).map(q -> q.in(unit.get())).toList();
     int decimals = Digits.decimals(unit.get(), numbers);

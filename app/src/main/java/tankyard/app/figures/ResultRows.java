@@ -9,6 +9,7 @@ import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.OverflowResult;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.SwitchResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Unit;
 
@@ -112,6 +113,24 @@ public final class ResultRows {
             "All fluid",
             "What comes over when the dump valve is stuck shut: oil and water together.",
             r -> Optional.of(r.allFluid()))
+        .rows();
+  }
+
+  /** The high switch of one tank. */
+  public List<FigureRow> highSwitch(String tankId) {
+    return figures
+        .<SwitchResult>rows(
+            c -> c.switches().stream().filter(s -> s.tankId().equals(tankId)).findFirst())
+        .plain("High switch", "Where it sits above the bottom.", SwitchResult::height)
+        .computed(
+            "High switch at most",
+            "Room below the lip for what comes until the wells stand still and the lines drain.",
+            SwitchResult::highest)
+        .maybeIn(
+            Unit.HOUR,
+            "Switch to lip",
+            "Should the switch fail: time to get there before the overflow runs.",
+            SwitchResult::failsIn)
         .rows();
   }
 

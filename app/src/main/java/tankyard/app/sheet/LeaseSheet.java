@@ -87,6 +87,10 @@ final class LeaseSheet {
     practice
         .amount("heatLoss", "Lines lose", "Heat to the ground, on the outside of the pipe.")
         .assumed(Assumed.of(Defaults.HEAT_LOSS));
+    practice
+        .amount(
+            "reaction", "Wells stop after", "From a high switch tripping until they stand still.")
+        .assumed(Assumed.of(Defaults.REACTION));
   }
 
   private static void site(SheetForm sheet) {

@@ -27,6 +27,9 @@ final class TankFigures {
     lease.separators().forEach(s -> tanks.add(s.name(), s.id(), rows.separator(s.id())));
     tanks.storage("Oil tanks", Tank.Duty.OIL, rows.oilStorage());
     tanks.storage("Water tanks", Tank.Duty.WATER, rows.waterStorage());
+    lease
+        .tanks()
+        .forEach(t -> tanks.add(t.name() + ", high switch", t.id(), rows.highSwitch(t.id())));
     lease.lines().forEach(l -> tanks.add(overflowName(l), l.id(), rows.overflow(l.id())));
     return List.copyOf(tanks.sets);
   }

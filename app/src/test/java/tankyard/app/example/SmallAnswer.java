@@ -11,6 +11,7 @@ import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Tank;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseResultBuilder;
@@ -25,6 +26,8 @@ import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.SeparatorResultBuilder;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.StorageResultBuilder;
+import tankyard.engine.study.SwitchResult;
+import tankyard.engine.study.SwitchResultBuilder;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.study.WellResultBuilder;
 import tankyard.engine.units.Elevation;
@@ -115,6 +118,11 @@ public final class SmallAnswer {
             lease.lines().stream()
                 .filter(l -> l.service() == Service.OVERFLOW)
                 .map(l -> overflow(l.id(), factor))
+                .toList())
+        .switches(
+            lease.tanks().stream()
+                .filter(t -> t.duty() == Tank.Duty.OIL)
+                .map(t -> highSwitch(t, factor))
                 .toList())
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
         .cautions(List.of())
@@ -223,6 +231,16 @@ public final class SmallAnswer {
         .lineId(id)
         .capacity(computed("Capacity by gravity", LiquidRate.ofBarrelsPerDay(262)))
         .allFluid(LiquidRate.ofBarrelsPerDay(81 * factor))
+        .build();
+  }
+
+  private static SwitchResult highSwitch(Tank tank, double factor) {
+    return SwitchResultBuilder.builder()
+        .tankId(tank.id())
+        .rate(LiquidRate.ofBarrelsPerDay(81 * factor))
+        .height(Optional.of(Length.ofFeet(14)))
+        .highest(computed("Highest switch", Length.ofFeet(14.2 / factor)))
+        .failsIn(Optional.of(computed("Switch to lip", Time.ofHours(2.1 / factor))))
         .build();
   }
 

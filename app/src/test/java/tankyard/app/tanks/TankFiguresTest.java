@@ -48,7 +48,12 @@ class TankFiguresTest {
   @Test
   void tellsSeparatorsStorageAndOverflowsApart() {
     assertThat(table().sets().stream().map(FigureSet::title))
-        .containsExactly("Separator 1", "Oil tank 1", "Water tank 1", "Overflow: Line 7");
+        .containsExactly(
+            "Separator 1",
+            "Oil tank 1",
+            "Water tank 1",
+            "Oil tank 1, high switch",
+            "Overflow: Line 7");
   }
 
   @Test

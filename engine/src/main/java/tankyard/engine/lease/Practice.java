@@ -21,6 +21,7 @@ import tankyard.engine.units.Volume;
  * @param roadOut days the road can be shut
  * @param nightOut hours nobody looks at the lease
  * @param heatLoss of buried lines to the ground, on the outside area of the pipe
+ * @param reaction from a high switch tripping until the wells stand still
  */
 @RecordBuilder
 public record Practice(
@@ -31,7 +32,8 @@ public record Practice(
     Optional<Volume> load,
     Optional<Time> roadOut,
     Optional<Time> nightOut,
-    Optional<HeatLoss> heatLoss) {
+    Optional<HeatLoss> heatLoss,
+    Optional<Time> reaction) {
 
   public static Practice usual() {
     return PracticeBuilder.builder().build();

@@ -45,6 +45,7 @@ public final class Assumptions {
       missing("", practice.heatLoss(), "buried lines lose", Defaults.HEAT_LOSS);
     }
     missing("", practice.nightOut(), "nobody looks for", Defaults.NIGHT_OUT);
+    missing("", practice.reaction(), "wells stand still after a high switch", Defaults.REACTION);
     if (lease.fluids().oilViscosity().size() < 2) {
       found.add(
           new Assumption(

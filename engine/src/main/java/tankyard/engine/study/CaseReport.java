@@ -56,6 +56,7 @@ public final class CaseReport {
         study.survey().separators().stream().map(s -> SeparatorTimes.of(study, s)).toList(),
         Storage.of(study),
         Overflows.of(study),
+        Switches.of(study),
         Injections.of(study, injection),
         cautions(runs));
   }

@@ -15,6 +15,7 @@ public record CaseResult(
     List<SeparatorResult> separators,
     StorageResult storage,
     List<OverflowResult> overflows,
+    List<SwitchResult> switches,
     List<InjectionResult> injections,
     List<Caution> cautions)
     implements CaseResultBuilder.With {
@@ -23,6 +24,7 @@ public record CaseResult(
     wells = List.copyOf(wells);
     separators = List.copyOf(separators);
     overflows = List.copyOf(overflows);
+    switches = List.copyOf(switches);
     injections = List.copyOf(injections);
     cautions = List.copyOf(cautions);
   }

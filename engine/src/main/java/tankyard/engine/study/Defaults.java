@@ -30,6 +30,7 @@ public final class Defaults {
   public static final HeatLoss HEAT_LOSS = HeatLoss.ofBtuPerHourSquareFootFahrenheit(1);
 
   public static final Time NIGHT_OUT = Time.ofHours(12);
+  public static final Time REACTION = Time.ofMinutes(30);
   public static final Temperature GROUND_SUMMER = Temperature.ofFahrenheit(70);
   public static final Temperature GROUND_WINTER = Temperature.ofFahrenheit(45);
   public static final Time RUNS_PER_DAY = Time.ofHours(24);

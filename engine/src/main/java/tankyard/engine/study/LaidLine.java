@@ -45,6 +45,21 @@ public record LaidLine(Line line, Pipe pipe, LineLaw law, double trenchM, List<P
     return found;
   }
 
+  /** What stands in the part of it above an elevation. */
+  double contentsAboveM3(double elevationM) {
+    double above = 0;
+    for (int i = 1; i < pegs.size(); i++) {
+      Peg a = pegs.get(i - 1);
+      Peg b = pegs.get(i);
+      double low = Math.min(a.elevationM(), b.elevationM());
+      double high = Math.max(a.elevationM(), b.elevationM());
+      double share = high > low ? (high - Math.max(low, elevationM)) / (high - low) : 1;
+      above += high > elevationM ? share * (b.pipeM() - a.pipeM()) : 0;
+    }
+    double bore = pipe.bore().metres();
+    return Math.PI / 4 * bore * bore * above;
+  }
+
   static Length feet(double metres) {
     return Length.of(Unit.FOOT.fromSi(metres), Unit.FOOT);
   }

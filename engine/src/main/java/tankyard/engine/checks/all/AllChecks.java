@@ -38,6 +38,7 @@ import tankyard.engine.checks.tanks.OverflowMissingCheck;
 import tankyard.engine.checks.tanks.OverflowSizeCheck;
 import tankyard.engine.checks.tanks.SwitchHeightCheck;
 import tankyard.engine.checks.tanks.SwitchMissingCheck;
+import tankyard.engine.checks.tanks.SwitchRoomCheck;
 import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
@@ -82,6 +83,7 @@ public final class AllChecks {
           new OverflowSizeCheck(),
           new OverflowMissingCheck(),
           new SwitchHeightCheck(),
+          new SwitchRoomCheck(),
           new SwitchMissingCheck(),
           new LoadCheck(),
           new BermHeightCheck(),

@@ -21,6 +21,7 @@ public final class LeaseReport {
     sections.addAll(LineSection.of(draft));
     sections.addAll(VesselSection.of(draft));
     sections.addAll(TankSection.of(draft));
+    sections.addAll(SwitchSection.of(draft));
     sections.addAll(OverflowSection.of(draft));
     sections.addAll(InjectionSection.of(draft));
     sections.addAll(BermSection.of(draft));

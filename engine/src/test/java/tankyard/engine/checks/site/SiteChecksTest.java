@@ -66,6 +66,7 @@ class SiteChecksTest {
             .with("/practice/depth", "3 ft")
             .with("/practice/roadOut", "3 d")
             .with("/practice/nightOut", "12 h")
+            .with("/practice/reaction", "30 min")
             .with("/separators/0/regulator/buildUp", "1.5 psi")
             .with("/tanks/1/pumpOn", "7 ft")
             .with(

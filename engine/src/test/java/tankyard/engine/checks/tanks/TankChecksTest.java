@@ -11,6 +11,7 @@ import tankyard.engine.checks.Severity;
 import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.StorageResultBuilder;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
@@ -121,6 +122,38 @@ class TankChecksTest {
     assertThat(P1.with(at, "14.75 ft").the("switch-above-lip").words())
         .contains("14.75 ft")
         .contains("14.5 ft");
+  }
+
+  private static Looked switchedAt(double feet, double highest) {
+    return P1.seeing(
+        c ->
+            c.withSwitches(
+                c.switches().stream()
+                    .filter(s -> s.tankId().equals("OT1"))
+                    .map(
+                        s ->
+                            s.withHeight(Optional.of(Length.ofFeet(feet)))
+                                .withHighest(CaseEdits.computed(Length.ofFeet(highest))))
+                    .toList()));
+  }
+
+  @Test
+  void aSwitchNeedsRoomAboveItForWhatStillComes() {
+    assertThat(switchedAt(14, 14.01).says("switch-too-high")).isFalse();
+    assertThat(switchedAt(14, 14).says("switch-too-high")).isFalse();
+    Finding found = switchedAt(14, 13.9).the("switch-too-high");
+    assertThat(found.severity()).isEqualTo(Severity.LOOK);
+    // Thirteen feet ten and three quarters: a tape's inch below is 13 ft 10 in.
+    assertThat(found.words()).contains("14 ft").contains("13.9 ft").contains("30 min");
+    assertThat(found.wayOut().get(0)).contains("13.83 ft");
+  }
+
+  @Test
+  void howFastTheWellsStopDecidesWhereASwitchMaySit() {
+    Looked slow = P1.with("/practice/reaction", "3 h");
+    assertThat(P1.says("switch-too-high")).isFalse();
+    assertThat(slow.the("switch-too-high").severity()).isEqualTo(Severity.FIX);
+    assertThat(slow.the("switch-too-high").thingId()).isEqualTo("OT1");
   }
 
   @Test

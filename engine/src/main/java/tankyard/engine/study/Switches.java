@@ -1,0 +1,64 @@
+package tankyard.engine.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.tanks.HighSwitch;
+import tankyard.engine.tanks.RoundTank;
+import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.Volume;
+
+/** Where each tank's high-level switch must sit, in one case. */
+final class Switches {
+  private final CaseStudy study;
+  private final Time reaction;
+  private final Volume drainBack;
+
+  private Switches(CaseStudy study) {
+    this.study = study;
+    this.reaction = study.lease().practice().reaction().orElse(Defaults.REACTION);
+    this.drainBack = Volume.ofBarrels(Unit.BARREL.fromSi(drainBackM3(study.survey())));
+  }
+
+  static List<SwitchResult> of(CaseStudy study) {
+    Switches switches = new Switches(study);
+    List<WellFlow> wells = study.wells();
+    LiquidRate all = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::fluid).sum());
+    LiquidRate water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::water).sum());
+    List<SwitchResult> found = new ArrayList<>();
+    study.survey().tanks(Tank.Duty.OIL).forEach(t -> found.add(switches.result(t, all)));
+    study.survey().tanks(Tank.Duty.WATER).forEach(t -> found.add(switches.result(t, water)));
+    return List.copyOf(found);
+  }
+
+  private SwitchResult result(Tank tank, LiquidRate rate) {
+    HighSwitch law =
+        new HighSwitch(
+            new RoundTank(tank.diameter()), tank.overflowHeight(), rate, reaction, drainBack);
+    boolean comes = rate.toBarrelsPerDay() > 0;
+    return new SwitchResult(
+        tank.id(),
+        rate,
+        tank.switchHeight(),
+        law.highest(),
+        comes ? tank.switchHeight().map(law::failsIn) : Optional.empty());
+  }
+
+  /** What stands in the flow lines above the lowest separator's inlet. */
+  private static double drainBackM3(Survey survey) {
+    double inlet = Double.POSITIVE_INFINITY;
+    for (Separator separator : survey.separators()) {
+      double ground = survey.ground().metresUnder(separator);
+      inlet = Math.min(inlet, ground + separator.inletHeight().metres());
+    }
+    double cubicMetres = 0;
+    for (LaidLine line : survey.gathering().lines().values()) {
+      cubicMetres += line.contentsAboveM3(inlet);
+    }
+    return cubicMetres;
+  }
+}
