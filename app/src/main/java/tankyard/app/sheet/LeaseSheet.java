@@ -91,6 +91,12 @@ final class LeaseSheet {
         .amount(
             "reaction", "Wells stop after", "From a high switch tripping until they stand still.")
         .assumed(Assumed.of(Defaults.REACTION));
+    practice
+        .amount(
+            "atOnce",
+            "Shared lines, of the time",
+            "Wells run at times of their own; the rate taken is not passed for that share.")
+        .assumed(Assumed.of(Defaults.AT_ONCE));
   }
 
   private static void site(SheetForm sheet) {

@@ -124,6 +124,7 @@ public final class SmallAnswer {
                 .filter(t -> t.duty() == Tank.Duty.OIL)
                 .map(t -> highSwitch(t, factor))
                 .toList())
+        .shared(List.of())
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
         .cautions(List.of())
         .build();

@@ -22,6 +22,7 @@ import tankyard.engine.units.Volume;
  * @param nightOut hours nobody looks at the lease
  * @param heatLoss of buried lines to the ground, on the outside area of the pipe
  * @param reaction from a high switch tripping until the wells stand still
+ * @param atOnce share of the time that the rate taken for a line several wells share is not passed
  */
 @RecordBuilder
 public record Practice(
@@ -33,7 +34,8 @@ public record Practice(
     Optional<Time> roadOut,
     Optional<Time> nightOut,
     Optional<HeatLoss> heatLoss,
-    Optional<Time> reaction) {
+    Optional<Time> reaction,
+    Optional<Fraction> atOnce) {
 
   public static Practice usual() {
     return PracticeBuilder.builder().build();

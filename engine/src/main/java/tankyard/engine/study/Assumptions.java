@@ -46,6 +46,8 @@ public final class Assumptions {
     }
     missing("", practice.nightOut(), "nobody looks for", Defaults.NIGHT_OUT);
     missing("", practice.reaction(), "wells stand still after a high switch", Defaults.REACTION);
+    missing(
+        "", practice.atOnce(), "a shared line's rate not passed, of the time", Defaults.AT_ONCE);
     if (lease.fluids().oilViscosity().size() < 2) {
       found.add(
           new Assumption(

@@ -58,6 +58,7 @@ public final class CaseReport {
         Overflows.of(study),
         Switches.of(study),
         Injections.of(study, injection),
+        SharedLines.of(study, gathering),
         cautions(runs));
   }
 

@@ -17,6 +17,7 @@ public record CaseResult(
     List<OverflowResult> overflows,
     List<SwitchResult> switches,
     List<InjectionResult> injections,
+    List<SharedLine> shared,
     List<Caution> cautions)
     implements CaseResultBuilder.With {
   public CaseResult {
@@ -26,11 +27,16 @@ public record CaseResult(
     overflows = List.copyOf(overflows);
     switches = List.copyOf(switches);
     injections = List.copyOf(injections);
+    shared = List.copyOf(shared);
     cautions = List.copyOf(cautions);
   }
 
   public Optional<LineResult> line(String id) {
     return lines.stream().filter(l -> l.lineId().equals(id)).findFirst();
+  }
+
+  public Optional<SharedLine> shared(String lineId) {
+    return shared.stream().filter(l -> l.lineId().equals(lineId)).findFirst();
   }
 
   public Optional<WellResult> well(String id) {

@@ -53,6 +53,9 @@ public final class Defaults {
 
   public static final Fraction PUMP_EFFICIENCY = Fraction.ofPercent(85);
 
+  /** Share of the time that the rate of a shared line is not passed. */
+  public static final Fraction AT_ONCE = Fraction.ofPercent(95);
+
   private Defaults() {}
 
   static Fraction designWater(Practice practice) {
@@ -65,6 +68,10 @@ public final class Defaults {
 
   public static Fraction reliefShare(Practice practice) {
     return practice.reliefShare().orElse(RELIEF_SHARE);
+  }
+
+  static Fraction atOnce(Practice practice) {
+    return practice.atOnce().orElse(AT_ONCE);
   }
 
   static Temperature groundSummer(Site site) {

@@ -54,6 +54,16 @@ record WellFlow(
     return oil() + water();
   }
 
+  /** All fluid while it runs, whatever the case says. */
+  double whileRunning() {
+    return (oilDay + waterDay) * running;
+  }
+
+  /** Share of the day it runs. */
+  double shareOfDay() {
+    return Math.min(1, 1 / running);
+  }
+
   /** At the top of the stroke. */
   double peak() {
     return (oilDay + waterDay) * running * surge + returned;

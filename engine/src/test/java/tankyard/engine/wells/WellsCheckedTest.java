@@ -32,5 +32,18 @@ class WellsCheckedTest implements CheckedRows {
         "RUN-01",
         "gpm",
         RunningRate.of(LiquidRate.ofBarrelsPerDay(30), Time.ofHours(24), 3).value().toGpm());
+    answers.put("TURN-01", "5-3", notAbove(5, 0.40, 3));
+    answers.put("TURN-01", "5-2", notAbove(5, 0.25, 2));
+    answers.put("TURN-02", "10-1", notAbove(10, 0.4, 1));
+    answers.put("TURN-02", "10-3", notAbove(10, 0.4, 3));
+  }
+
+  /** Chance that of so many wells alike no more than some run. */
+  private static double notAbove(int wells, double share, int running) {
+    RunningTogether sum = RunningTogether.NONE;
+    for (int i = 0; i < wells; i++) {
+      sum = sum.and(30, share);
+    }
+    return 1 - sum.chanceAbove(30 * running);
   }
 }

@@ -22,6 +22,7 @@ import tankyard.engine.checks.lines.LineSlowCheck;
 import tankyard.engine.checks.lines.PartFullCheck;
 import tankyard.engine.checks.lines.PipeNotRatedCheck;
 import tankyard.engine.checks.lines.PipeRatingCheck;
+import tankyard.engine.checks.lines.StaggerCheck;
 import tankyard.engine.checks.site.AssumedCheck;
 import tankyard.engine.checks.site.DeepTrenchCheck;
 import tankyard.engine.checks.site.DiagnosesCheck;
@@ -78,6 +79,7 @@ public final class AllChecks {
           new PipeNotRatedCheck(),
           new LineSlowCheck(),
           new CommingledCheck(),
+          new StaggerCheck(),
           new OilStorageCheck(),
           new WaterHoursCheck(),
           new OverflowSizeCheck(),

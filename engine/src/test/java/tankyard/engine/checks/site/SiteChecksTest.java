@@ -67,6 +67,7 @@ class SiteChecksTest {
             .with("/practice/roadOut", "3 d")
             .with("/practice/nightOut", "12 h")
             .with("/practice/reaction", "30 min")
+            .with("/practice/atOnce", "95 %")
             .with("/separators/0/regulator/buildUp", "1.5 psi")
             .with("/tanks/1/pumpOn", "7 ft")
             .with(
