@@ -3,6 +3,7 @@ package tankyard.app.figures;
 import java.util.Collection;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Figures;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 
 /**
@@ -32,7 +33,12 @@ public final class Digits {
 
   /** A number by itself with its unit, for example {@code 14.5 psi}. */
   public static String withUnit(Unit unit, double value) {
-    String digits = of(unit, value);
+    return withUnit(unit, value, Rounding.NEAREST);
+  }
+
+  /** A number by itself with its unit, rounded to this side. */
+  public static String withUnit(Unit unit, double value, Rounding rounding) {
+    String digits = of(unit, rounding.round(value, decimals(unit, java.util.List.of(value))));
     return unit.symbol().isEmpty() ? digits : digits + " " + unit.symbol();
   }
 }

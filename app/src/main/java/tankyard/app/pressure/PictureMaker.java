@@ -79,7 +79,7 @@ final class PictureMaker {
     double band = limit.heightBand().map(rounded::value).orElse(0.0);
     return new End(
         gauge(limit),
-        rounded.near(gauge(limit)),
+        rounded.limit(limit),
         limit.name(),
         caseName(limit),
         band,
@@ -138,17 +138,20 @@ final class PictureMaker {
   }
 
   private Mark mark(Mark.Kind kind, PressureLimit limit) {
-    double value = gauge(limit);
     return new Mark(
-        kind, value, rounded.near(value), limit.name(), limit.thingId(), limit.gauge()::working);
+        kind,
+        gauge(limit),
+        rounded.limit(limit),
+        limit.name(),
+        limit.thingId(),
+        limit.gauge()::working);
   }
 
   private Mark tankAlone(PressureLimit limit) {
-    double value = gauge(limit);
     return new Mark(
         Mark.Kind.TANK_ALONE,
-        value,
-        rounded.near(value),
+        gauge(limit),
+        rounded.limit(limit),
         "looking at the tank alone",
         limit.thingId(),
         limit.gauge()::working);

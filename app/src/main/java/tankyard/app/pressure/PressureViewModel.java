@@ -125,7 +125,7 @@ public final class PressureViewModel {
         limit.name(),
         caseNames.getOrDefault(limit.caseId(), limit.caseId()),
         gauge,
-        rounded.near(gauge),
+        rounded.limit(limit),
         rounded.value(limit.lift()),
         rounded.value(limit.friction()),
         rounded.value(limit.valve()),

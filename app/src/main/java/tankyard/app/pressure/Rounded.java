@@ -7,11 +7,11 @@ import tankyard.engine.units.Figures;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.window.PressureLimit;
 
 /**
- * Pressures as digits. They are rounded to the nearest tenth as everywhere else in the window, so
- * that one limit never shows as two numbers; the careful side is kept by the margin and by the
- * engine, which rounds the setting itself.
+ * Pressures as digits. A limit is rounded to its safe side, as the engine says; the rest to the
+ * nearest.
  */
 record Rounded(Unit unit) {
 
@@ -24,7 +24,18 @@ record Rounded(Unit unit) {
   }
 
   String near(double value) {
-    return Figures.decimals(value, Math.min(1, Digits.decimals(unit, List.of(value))));
+    return Figures.decimals(value, decimals(value));
+  }
+
+  /** What the gauge must reach or may not pass, so that following the digits keeps the limit. */
+  String limit(PressureLimit limit) {
+    double value = value(limit.gauge().value());
+    int decimals = decimals(value);
+    return Figures.decimals(limit.rounding().round(value, decimals), decimals);
+  }
+
+  private int decimals(double value) {
+    return Math.min(1, Digits.decimals(unit, List.of(value)));
   }
 
   String withUnit(String digits) {

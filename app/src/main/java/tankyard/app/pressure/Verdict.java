@@ -1,5 +1,6 @@
 package tankyard.app.pressure;
 
+import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
 import tankyard.engine.window.Window;
 
@@ -46,13 +47,15 @@ record Verdict(Rounded rounded) {
   }
 
   private String closed(Window window) {
-    double least = rounded.value(window.least().orElseThrow().gauge().value());
-    double most = rounded.value(window.most().orElseThrow().gauge().value());
+    PressureLimit lower = window.least().orElseThrow();
+    PressureLimit upper = window.most().orElseThrow();
+    double least = rounded.value(lower.gauge().value());
+    double most = rounded.value(upper.gauge().value());
     if (least > most) {
       return "No setting works: at least "
-          + psi(rounded.near(least))
+          + psi(rounded.limit(lower))
           + " is needed and at most "
-          + psi(rounded.near(most))
+          + psi(rounded.limit(upper))
           + " is allowed, "
           + psi(rounded.near(least - most))
           + " short.";

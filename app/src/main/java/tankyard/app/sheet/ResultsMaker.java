@@ -23,6 +23,7 @@ import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
@@ -124,7 +125,10 @@ final class ResultsMaker {
 
   private WorkedFact limit(String label, PressureLimit limit, String why) {
     return new WorkedFact(
-        label, shown(limit.gauge()) + ", " + limit.name(), why, limit.gauge()::working);
+        label,
+        shown(limit.gauge(), limit.rounding()) + ", " + limit.name(),
+        why,
+        limit.gauge()::working);
   }
 
   private WorkedFact setting(Setting setting) {
@@ -152,8 +156,12 @@ final class ResultsMaker {
   }
 
   private String shown(Computed<? extends Quantity> computed) {
+    return shown(computed, Rounding.NEAREST);
+  }
+
+  private String shown(Computed<? extends Quantity> computed, Rounding rounding) {
     Quantity value = computed.value();
     Unit unit = figures.units().unit(value.dimension());
-    return Digits.withUnit(unit, value.in(unit));
+    return Digits.withUnit(unit, value.in(unit), rounding);
   }
 }

@@ -2,6 +2,7 @@ package tankyard.engine.window;
 
 import java.util.Optional;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.working.Computed;
 
 /**
@@ -30,22 +31,32 @@ public record PressureLimit(
     Pressure margin,
     Optional<Pressure> heightBand) {
 
+  /**
+   * To which side its reading is rounded wherever it is shown: what must be reached never lower,
+   * what must not be passed never higher than it was worked out.
+   */
+  public Rounding rounding() {
+    return kind.rounding;
+  }
+
   /** What sort of limit. */
   public enum Kind {
-    TANK_INLET("tank inlet"),
-    TANK_LEVEL("level in the tank"),
-    CREST("crest"),
-    STUFFING_BOX("stuffing box"),
-    RELIEF_VALVE("relief valve"),
-    NAMEPLATE("nameplate"),
-    PIPE_RATING("pipe rating"),
-    GAUGE_RANGE("gauge range"),
-    FLOAT_PULL("float pull");
+    TANK_INLET("tank inlet", Rounding.UP),
+    TANK_LEVEL("level in the tank", Rounding.UP),
+    CREST("crest", Rounding.UP),
+    STUFFING_BOX("stuffing box", Rounding.DOWN),
+    RELIEF_VALVE("relief valve", Rounding.DOWN),
+    NAMEPLATE("nameplate", Rounding.DOWN),
+    PIPE_RATING("pipe rating", Rounding.DOWN),
+    GAUGE_RANGE("gauge range", Rounding.DOWN),
+    FLOAT_PULL("float pull", Rounding.DOWN);
 
     private final String words;
+    private final Rounding rounding;
 
-    Kind(String words) {
+    Kind(String words, Rounding rounding) {
       this.words = words;
+      this.rounding = rounding;
     }
 
     public String words() {

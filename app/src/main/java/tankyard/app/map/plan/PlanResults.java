@@ -13,6 +13,7 @@ import tankyard.engine.lease.Well;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.WellResult;
+import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
@@ -102,11 +103,16 @@ final class PlanResults {
   }
 
   private Badge least(PressureLimit limit) {
-    return new Badge(Badge.End.LEAST, "least " + print(limit.gauge().value()));
+    return new Badge(Badge.End.LEAST, "least " + print(limit));
   }
 
   private Badge most(PressureLimit limit) {
-    return new Badge(Badge.End.MOST, "most " + print(limit.gauge().value()));
+    return new Badge(Badge.End.MOST, "most " + print(limit));
+  }
+
+  private String print(PressureLimit limit) {
+    Unit unit = units.unit(Dimension.PRESSURE);
+    return Digits.withUnit(unit, limit.gauge().value().in(unit), limit.rounding());
   }
 
   /** With as many decimals as the tables show, so that one number is not seen as two. */

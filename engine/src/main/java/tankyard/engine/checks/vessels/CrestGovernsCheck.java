@@ -6,8 +6,6 @@ import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
-import tankyard.engine.checks.Versus;
-import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 import tankyard.engine.working.Source;
@@ -40,11 +38,11 @@ public final class CrestGovernsCheck implements Check {
 
   private Finding finding(
       Evidence evidence, Window window, PressureLimit least, PressureLimit tank) {
-    Versus psi = Versus.of(tank.gauge().value(), least.gauge().value(), Unit.PSI, 1);
+    String reading = LimitName.reading(tank);
     String alone =
         tank.gauge().value().toPsi() > 0
-            ? "would need " + psi.value()
-            : "would need nothing (" + psi.value() + ")";
+            ? "would need " + reading
+            : "would need nothing (" + reading + ")";
     List<String> ways = new ArrayList<>(LowerLeast.ways(evidence, window));
     ways.add("Put an air vent at the crest, or expect the line to gulp.");
     return Finding.of(
@@ -56,7 +54,7 @@ public final class CrestGovernsCheck implements Check {
                 + "; "
                 + LimitName.of(least)
                 + " needs "
-                + psi.limit()
+                + LimitName.reading(least)
                 + ". The fall behind it pulls nothing: no siphon is counted on.",
             SOURCE)
         .inCase(least.caseId())

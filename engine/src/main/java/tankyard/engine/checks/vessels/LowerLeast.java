@@ -7,6 +7,7 @@ import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
@@ -81,7 +82,7 @@ final class LowerLeast {
         window.needed().stream()
             .filter(l -> !l.name().equals(least.name()))
             .findFirst()
-            .map(l -> ", down to " + psi(l.gauge().value().toPsi()) + " (" + l.name() + ")")
+            .map(l -> ", down to " + LimitName.reading(l) + " (" + l.name() + ")")
             .orElse("");
     ways.add(
         "Go round the hill, or trench deeper at the crest: " + foot + " less a foot" + other + ".");
@@ -119,7 +120,8 @@ final class LowerLeast {
   private void say(String way, double thenPsi) {
     double saved = leastPsi() - thenPsi;
     if (saved >= WORTH_SAYING_PSI) {
-      ways.add(way + ": least " + psi(thenPsi) + ", " + psi(saved) + " less.");
+      ways.add(
+          way + ": least " + psi(Rounding.UP.round(thenPsi, 1)) + ", " + psi(saved) + " less.");
     }
   }
 

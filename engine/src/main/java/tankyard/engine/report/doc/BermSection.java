@@ -2,6 +2,7 @@ package tankyard.engine.report.doc;
 
 import java.util.List;
 import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Rounding;
 
 /** How high the berm must be. */
 final class BermSection {

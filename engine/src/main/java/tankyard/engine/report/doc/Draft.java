@@ -3,6 +3,7 @@ package tankyard.engine.report.doc;
 import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Working;

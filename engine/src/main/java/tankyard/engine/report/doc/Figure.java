@@ -2,6 +2,7 @@ package tankyard.engine.report.doc;
 
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
 

@@ -1,5 +1,6 @@
 package tankyard.engine.report.doc;
 
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Working;
 

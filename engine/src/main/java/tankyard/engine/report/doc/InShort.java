@@ -46,9 +46,14 @@ final class InShort {
     return found;
   }
 
+  /** A sentence for the window of each separator. */
+  static List<String> windows(Draft draft) {
+    InShort section = new InShort(draft);
+    return section.results.windows().stream().map(section::window).toList();
+  }
+
   private List<String> points() {
-    List<String> points = new ArrayList<>();
-    results.windows().forEach(w -> points.add(window(w)));
+    List<String> points = new ArrayList<>(windows(draft));
     results.cases().stream().findFirst().ifPresent(c -> points.add(rates(c)));
     if (!results.findings().isEmpty()) {
       points.add(findings());
@@ -60,8 +65,8 @@ final class InShort {
   }
 
   private String window(Window window) {
-    String from = window.least().map(l -> end("at least ", l, Rounding.UP)).orElse("");
-    String to = window.most().map(l -> end("at most ", l, Rounding.DOWN)).orElse("");
+    String from = window.least().map(l -> end("at least ", l)).orElse("");
+    String to = window.most().map(l -> end("at most ", l)).orElse("");
     String both = from.isEmpty() || to.isEmpty() ? from + to : from + ", " + to;
     String name = window.separatorName();
     if (both.isEmpty()) {
@@ -79,9 +84,9 @@ final class InShort {
     return name + ": the gauge must read " + both + "." + set;
   }
 
-  private String end(String words, PressureLimit limit, Rounding rounding) {
+  private String end(String words, PressureLimit limit) {
     return words
-        + Figure.READING.words(limit.gauge().value(), draft.units(), rounding)
+        + Figure.READING.words(limit.gauge().value(), draft.units(), limit.rounding())
         + " ("
         + limit.name()
         + ")";

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.InjectionResult;
+import tankyard.engine.units.Rounding;
 
 /** The injection pumps at the rate they run at, and the wells they feed. */
 final class InjectionSection {

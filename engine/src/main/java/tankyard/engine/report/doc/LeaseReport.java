@@ -12,6 +12,11 @@ public final class LeaseReport {
 
   private LeaseReport() {}
 
+  /** What each separator's gauge must read, in one sentence each, as on the report's first page. */
+  public static List<String> headline(Results results, UnitSystem units) {
+    return InShort.windows(new Draft(results, units));
+  }
+
   public static Report of(Results results, UnitSystem units) {
     Draft draft = new Draft(results, units);
     List<Section> sections = new ArrayList<>();

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.OverflowResult;
+import tankyard.engine.units.Rounding;
 
 /** What each overflow passes against all the fluid that comes when the dump valve sticks. */
 final class OverflowSection {

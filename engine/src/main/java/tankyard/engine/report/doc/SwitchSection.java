@@ -10,6 +10,7 @@ import java.util.Optional;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.SwitchResult;
+import tankyard.engine.units.Rounding;
 
 /** Where each tank's high switch must sit, in the case that asks for the lowest place. */
 final class SwitchSection {

@@ -38,10 +38,8 @@ final class WindowSection {
     tankAlone().ifPresent(blocks::add);
     window.oilLeg().ifPresent(leg -> blocks.add(oilLeg(leg)));
     window.least().flatMap(this::band).ifPresent(blocks::add);
-    limits("Every limit from below, the highest first", window.needed(), Rounding.UP)
-        .ifPresent(blocks::add);
-    limits("Every limit from above, the lowest first", window.allowed(), Rounding.DOWN)
-        .ifPresent(blocks::add);
+    limits("Every limit from below, the highest first", window.needed()).ifPresent(blocks::add);
+    limits("Every limit from above, the lowest first", window.allowed()).ifPresent(blocks::add);
     if (!window.notChecked().isEmpty()) {
       blocks.add(new Block.Words("Not checked, so neither passed nor counted:"));
       blocks.add(new Block.Points(window.notChecked()));
@@ -81,9 +79,9 @@ final class WindowSection {
 
   private Block ends() {
     List<List<String>> rows = new ArrayList<>();
-    window.least().ifPresent(l -> rows.add(row("least", l, Rounding.UP)));
+    window.least().ifPresent(l -> rows.add(row("least", l)));
     window.setting().ifPresent(s -> rows.add(settingRow(s)));
-    window.most().ifPresent(l -> rows.add(row("most", l, Rounding.DOWN)));
+    window.most().ifPresent(l -> rows.add(row("most", l)));
     return new Block.Table("", columns("gauge reading"), rows);
   }
 
@@ -116,10 +114,13 @@ final class WindowSection {
         shown.mark());
   }
 
-  private List<String> row(String first, PressureLimit limit, Rounding rounding) {
+  private List<String> row(String first, PressureLimit limit) {
     Draft.Shown shown =
         draft.headline(
-            window.separatorName() + ": " + limit.name(), Figure.READING, rounding, limit.gauge());
+            window.separatorName() + ": " + limit.name(),
+            Figure.READING,
+            limit.rounding(),
+            limit.gauge());
     return cells(first, shown.digits(), limit, shown.mark());
   }
 
@@ -137,7 +138,7 @@ final class WindowSection {
   }
 
   /** All of them; only the first of each kind has its working in the appendix. */
-  private Optional<Block> limits(String title, List<PressureLimit> limits, Rounding rounding) {
+  private Optional<Block> limits(String title, List<PressureLimit> limits) {
     if (limits.size() < 2) {
       return Optional.empty();
     }
@@ -145,13 +146,14 @@ final class WindowSection {
     List<List<String>> rows = new ArrayList<>();
     for (PressureLimit limit : limits) {
       boolean first = kinds.add(limit.kind());
-      rows.add(first ? row(limit.kind().words(), limit, rounding) : plain(limit, rounding));
+      rows.add(first ? row(limit.kind().words(), limit) : plain(limit));
     }
     return Optional.of(new Block.Table(title, columns("kind"), rows));
   }
 
-  private List<String> plain(PressureLimit limit, Rounding rounding) {
-    String digits = Figure.READING.digits(limit.gauge().value().si(), draft.units(), rounding);
+  private List<String> plain(PressureLimit limit) {
+    String digits =
+        Figure.READING.digits(limit.gauge().value().si(), draft.units(), limit.rounding());
     return cells(limit.kind().words(), digits, limit, NONE);
   }
 
@@ -168,7 +170,7 @@ final class WindowSection {
                             .headline(
                                 window.separatorName() + ": the tank alone",
                                 Figure.READING,
-                                Rounding.UP,
+                                tank.rounding(),
                                 tank.gauge())
                             .words()
                         + " at least ("

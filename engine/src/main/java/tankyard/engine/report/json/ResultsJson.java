@@ -21,6 +21,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.Window;
 
 /** Writes everything that was worked out as JSON. */
@@ -64,6 +65,7 @@ public final class ResultsJson {
         LeaseReport.STANDING,
         results.date(),
         Named.of(results.lease()),
+        LeaseReport.headline(results, UnitSystem.FIELD),
         results.windows(),
         results.cases(),
         results.berm(),
@@ -81,6 +83,7 @@ public final class ResultsJson {
       String standing,
       LocalDate date,
       Named lease,
+      List<String> headline,
       List<Window> windows,
       List<CaseResult> cases,
       Optional<BermResult> berm,

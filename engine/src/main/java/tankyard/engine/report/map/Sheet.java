@@ -12,7 +12,7 @@ import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.report.doc.Figure;
 import tankyard.engine.report.doc.Results;
-import tankyard.engine.report.doc.Rounding;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.UnitSystem;
 
 /** One framed piece of map: the whole lease, or a crowded corner of it. */

@@ -7,6 +7,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 
 /** A hill on the way, and heights nobody is sure of. */
 class CrestAndHeightsTest {
@@ -22,7 +23,7 @@ class CrestAndHeightsTest {
     assertThat(found.thingId()).isEqualTo("WL1");
     assertThat(found.words())
         .contains("tank alone would need 3.6 psi")
-        .contains("crest at 1,000 ft on Water leg needs 16.7 psi")
+        .contains("crest at 1,000 ft on Water leg needs 16.8 psi")
         .contains("no siphon");
     assertThat(found.wayOut()).anyMatch(w -> w.contains("air vent at the crest"));
   }
@@ -36,7 +37,7 @@ class CrestAndHeightsTest {
         .anyMatch(
             w ->
                 w.startsWith("3-in poly SDR 11 in place of 2-in poly SDR 11 for Water leg: least ")
-                    && w.contains(String.format("least %.1f psi", laid)));
+                    && w.contains(String.format("least %.1f psi", Rounding.UP.round(laid, 1))));
   }
 
   @Test

@@ -6,7 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.report.Examples;
+import tankyard.engine.report.json.ResultsJson;
+import tankyard.engine.report.sheet.PlainSheet;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.window.Window;
 
 /** Every printed headline number says what its working says. */
 class HeadlineTest {
@@ -61,6 +65,32 @@ class HeadlineTest {
     assertThat(least.digits()).isEqualTo("7.6");
     assertThat(box.working().value()).isBetween(35.05, 35.1);
     assertThat(box.digits()).isEqualTo("35.0");
+  }
+
+  @Test
+  void everyLimitFromBelowIsRoundedUpAndEveryLimitFromAboveDown() throws Exception {
+    int looked = 0;
+    for (Results results : Examples.all()) {
+      for (Window window : results.windows()) {
+        looked += window.needed().size() + window.allowed().size();
+        assertThat(window.needed())
+            .allSatisfy(l -> assertThat(l.rounding()).isEqualTo(Rounding.UP));
+        assertThat(window.allowed())
+            .allSatisfy(l -> assertThat(l.rounding()).isEqualTo(Rounding.DOWN));
+      }
+    }
+    assertThat(looked).isGreaterThan(50);
+  }
+
+  @Test
+  void theJsonSaysTheSameSentenceAsTheSheet() throws Exception {
+    Results results = Examples.of("p1-osage-bend");
+    String sentence = LeaseReport.headline(results, UnitSystem.FIELD).get(0);
+
+    assertThat(sentence).contains("at least 7.6 psi").contains("at most 27.0 psi");
+    assertThat(PlainSheet.print(LeaseReport.of(results, UnitSystem.FIELD)).replaceAll("\\s+", " "))
+        .contains(sentence);
+    assertThat(ResultsJson.write(results)).contains("\"" + sentence + "\"");
   }
 
   private static Headline find(Report report, String what) {

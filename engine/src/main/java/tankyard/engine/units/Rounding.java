@@ -1,4 +1,4 @@
-package tankyard.engine.report.doc;
+package tankyard.engine.units;
 
 /** To which side a number is rounded when it is shown. */
 public enum Rounding {
@@ -9,7 +9,7 @@ public enum Rounding {
   /** A step's share by which a number may pass a round one and still count as it. */
   private static final double TOUCH = 1e-6;
 
-  double round(double value, int decimals) {
+  public double round(double value, int decimals) {
     double step = Math.pow(10, decimals);
     return switch (this) {
       case NEAREST -> value;
