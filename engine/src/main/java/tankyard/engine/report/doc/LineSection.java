@@ -35,6 +35,7 @@ final class LineSection {
     }
     List<Block> blocks = new ArrayList<>();
     blocks.add(section.list(lines));
+    blocks.add(section.work(lines));
     blocks.addAll(section.losses(lines));
     blocks.add(
         new Block.Words(
@@ -54,14 +55,35 @@ final class LineSection {
             text("service"),
             text("pipe"),
             number(draft.head("length", Figure.DISTANCE)),
-            number(draft.head("holds", Figure.VOLUME)),
-            number(draft.head("highest", Figure.READING)),
-            number(draft.head("rating", Figure.HIGH)),
-            text("crest"));
+            number(draft.head("holds", Figure.VOLUME)));
     return new Block.Table("Line list", columns, lines.stream().map(this::row).toList());
   }
 
   private List<String> row(Line line) {
+    LineResult result = results(line).get(0);
+    return List.of(
+        line.name(),
+        line.service().words(),
+        draft.results().pipeName(line.pipe()),
+        draft.digits(Figure.DISTANCE, result.length()),
+        draft.digits(Figure.VOLUME, result.contents()));
+  }
+
+  /** A table of its own: beside the pipe's name the columns would be too narrow to read. */
+  private Block work(List<Line> lines) {
+    List<Block.Column> columns =
+        List.of(
+            text("line"),
+            number(draft.head("rate", Figure.RATE)),
+            number(draft.head("speed", Figure.SPEED)),
+            text("regime"),
+            number(draft.head("highest", Figure.READING)),
+            number(draft.head("rating", Figure.HIGH)),
+            text("crest"));
+    return new Block.Table("Flow and pressure", columns, lines.stream().map(this::worked).toList());
+  }
+
+  private List<String> worked(Line line) {
     CaseResult hardest =
         draft.results().cases().stream()
             .filter(c -> c.line(line.id()).isPresent())
@@ -70,10 +92,9 @@ final class LineSection {
     LineResult result = hardest.line(line.id()).orElseThrow();
     return List.of(
         line.name(),
-        line.service().words(),
-        draft.results().pipeName(line.pipe()),
-        draft.digits(Figure.DISTANCE, result.length()),
-        draft.digits(Figure.VOLUME, result.contents()),
+        at(line, this::rate),
+        at(line, this::speed),
+        worst(line).map(LineResult::regime).orElse(NONE),
         draft.digits(Figure.READING, result.highest()) + (isOver(result) ? "*" : ""),
         result.rating().map(r -> draft.digits(Figure.HIGH, r)).orElse(NONE),
         result.crest().map(c -> "at " + draft.words(Figure.DISTANCE, c.distance())).orElse(NONE));
@@ -86,9 +107,6 @@ final class LineSection {
   private List<Block> losses(List<Line> lines) {
     return new CaseTable<>(draft, lines)
         .before(text("line"), Line::name)
-        .after(number(draft.head("rate", Figure.RATE)), l -> at(l, this::rate))
-        .after(number(draft.head("speed", Figure.SPEED)), l -> at(l, this::speed))
-        .after(text("regime"), l -> worst(l).map(LineResult::regime).orElse(NONE))
         .after(number("working"), this::mark)
         .with(draft.head("Line loss", Figure.PART), this::loss);
   }
