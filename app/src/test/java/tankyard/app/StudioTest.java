@@ -3,104 +3,18 @@ package tankyard.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Path;
 import javafx.geometry.Point2D;
-import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
-import javafx.stage.Stage;
-import javax.imageio.ImageIO;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
-import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
 import tankyard.app.edit.Hand.InHand;
 import tankyard.app.example.SmallLease;
-import tankyard.app.example.TestDialogs;
-import tankyard.app.example.TestPicker;
-import tankyard.app.example.TestWorld;
-import tankyard.app.files.Dialogs;
-import tankyard.app.map.plan.Camera;
-import tankyard.app.map.plan.MapSpot;
-import tankyard.app.memory.Memory;
-import tankyard.app.style.Look;
-import tankyard.app.style.Shade;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.MapPoint;
-import tankyard.engine.units.UnitSystem;
 
 /** The whole window, worked with mouse and keys only. */
-class StudioTest extends ApplicationTest {
-  private final TestDialogs dialogs = new TestDialogs();
-  private final TestPicker picker = new TestPicker();
-  private Studio studio;
-  private Look look;
-  private Stage stage;
-  private boolean left;
-
-  @Override
-  public void start(Stage stage) {
-    look = new Look(Memory.forgetful());
-    studio = TestWorld.studio(look, Runnable::run, dialogs, picker);
-    Scene scene = new Scene(studio.window(), 1400, 900);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
-    App.guard(stage, studio.desk(), () -> left = true);
-    this.stage = stage;
-    studio.store().open(SmallLease.lease());
-    studio.mapPane().view().requestFocus();
-  }
-
-  @BeforeEach
-  void settle() {
-    WaitForAsyncUtils.waitForFxEvents();
-  }
-
-  @AfterEach
-  void letGo() throws Exception {
-    release(new KeyCode[0]);
-    release(new MouseButton[0]);
-    FxToolkit.hideStage();
-  }
-
-  private Lease lease() {
-    return studio.store().lease();
-  }
-
-  private MapPoint placeOf(String id) {
-    return lease().thing(id).orElseThrow().at();
-  }
-
-  private Point2D onScreen(MapSpot spot) {
-    Camera camera = studio.map().desk().camera();
-    return studio.mapPane().view().localToScreen(camera.x(spot), camera.y(spot));
-  }
-
-  private Point2D onScreen(double eastFt, double northFt) {
-    return onScreen(MapSpot.of(SmallLease.at(eastFt, northFt)));
-  }
-
-  private Point2D thing(String id) {
-    return onScreen(MapSpot.of(placeOf(id)));
-  }
-
-  private FxRobot dragTo(Point2D from, Point2D to) {
-    moveTo(from).press(MouseButton.PRIMARY);
-    for (int i = 1; i <= 5; i++) {
-      moveTo(from.interpolate(to, i / 5.0));
-    }
-    return release(MouseButton.PRIMARY);
-  }
-
+class StudioTest extends StudioFixture {
   @Test
   void a_dragged_tank_stands_elsewhere_and_undo_takes_it_back() {
     Lease before = lease();
@@ -231,81 +145,5 @@ class StudioTest extends ApplicationTest {
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(studio.map().desk().camera().pxPerM()).isNotEqualTo(scale);
     assertThat(thing("WT1").distance(tank)).isLessThan(2);
-  }
-
-  @Test
-  void the_status_bar_says_where_the_pointer_is() {
-    moveTo(thing("W1"));
-    assertThat(lookup("#status-cursor").queryLabeled().getText())
-        .startsWith("E ")
-        .contains("ground 1001 ft");
-  }
-
-  @Test
-  void units_and_shade_change_in_one_place() {
-    clickOn("#units-metric");
-    assertThat(studio.view().units()).isEqualTo(UnitSystem.METRIC);
-    clickOn("#shade");
-    assertThat(look.shade()).isEqualTo(Shade.DARK);
-  }
-
-  @Test
-  void unsaved_changes_are_asked_about_before_another_lease_is_taken_up() {
-    clickOn(thing("W1"));
-    push(KeyCode.RIGHT);
-    dialogs.answerUnsaved(Dialogs.Unsaved.STAY);
-    push(KeyCode.CONTROL, KeyCode.N);
-    assertThat(dialogs.asked()).containsExactly("unsaved Small lease");
-    assertThat(lease().wells()).hasSize(3);
-    dialogs.answerUnsaved(Dialogs.Unsaved.DROP);
-    push(KeyCode.CONTROL, KeyCode.N);
-    assertThat(lease().wells()).isEmpty();
-  }
-
-  @Test
-  void a_window_with_unsaved_changes_asks_before_it_closes() {
-    clickOn(thing("W1"));
-    push(KeyCode.RIGHT);
-    dialogs.answerUnsaved(Dialogs.Unsaved.STAY);
-    push(KeyCode.CONTROL, KeyCode.Q);
-    assertThat(dialogs.asked()).containsExactly("unsaved Small lease");
-    assertThat(stage.isShowing()).isTrue();
-    dialogs.answerUnsaved(Dialogs.Unsaved.DROP);
-    push(KeyCode.CONTROL, KeyCode.Q);
-    assertThat(left).isTrue();
-    assertThat(stage.isShowing()).isFalse();
-  }
-
-  @Test
-  void the_map_is_written_as_a_picture(@TempDir Path folder) throws IOException {
-    picker.pick(folder.resolve("map.png"));
-    clickOn("#menu-file").clickOn("#menu-picture");
-    BufferedImage picture = ImageIO.read(folder.resolve("map.png").toFile());
-    Camera camera = studio.map().desk().camera();
-    assertThat(picture.getWidth()).isEqualTo((int) Math.round(2 * camera.widthPx()));
-    assertThat(picture.getHeight()).isEqualTo((int) Math.round(2 * camera.heightPx()));
-    int x = (int) Math.round(2 * camera.x(MapSpot.of(placeOf("W1"))));
-    int y = (int) Math.round(2 * camera.y(MapSpot.of(placeOf("W1"))));
-    assertThat(picture.getRGB(x, y) & 0xffffff).as("the well's dot").isEqualTo(0x1d252c);
-  }
-
-  @Test
-  void a_thing_revealed_from_elsewhere_comes_into_view() {
-    interact(
-        () -> {
-          studio.map().sight().zoomAt(10, 10, 30);
-          studio.map().desk().selection().reveal("IW1");
-        });
-    Point2D at = studio.mapPane().view().screenToLocal(thing("IW1"));
-    assertThat(studio.mapPane().view().contains(at)).isTrue();
-  }
-
-  @Test
-  void f6_moves_from_part_to_part() {
-    assertThat(studio.mapPane().view().isFocused()).isTrue();
-    push(KeyCode.SHIFT, KeyCode.F6);
-    assertThat(lookup("#rack-well").query().isFocused()).isTrue();
-    push(KeyCode.F6);
-    assertThat(studio.mapPane().view().isFocused()).isTrue();
   }
 }
