@@ -5,124 +5,134 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javax.imageio.ImageIO;
 import tankyard.app.Studio;
-import tankyard.app.edit.SetStatus;
-import tankyard.app.example.SmallLease;
 import tankyard.app.example.TestWorld;
 import tankyard.app.memory.Memory;
 import tankyard.app.style.Look;
 import tankyard.app.style.Shade;
 import tankyard.engine.catalog.Catalogs;
 import tankyard.engine.lease.Lease;
-import tankyard.engine.lease.Status;
-import tankyard.engine.leasefile.LeaseFiles;
 
-/**
- * Takes pictures of the studio to be looked at by people. Arguments: the folder for the pictures,
- * then optionally a lease file.
- */
-public final class SnapshotTool {
-  private static final int WIDTH = 1440;
-  private static final int HEIGHT = 900;
+/** Takes pictures of the studio on its demo lease, to be looked at by people. */
+final class SnapshotTool {
+  private static final int PULSES = 6;
 
   private final Path folder;
   private final Lease lease;
 
-  private SnapshotTool(Path folder, Lease lease) {
-    this.folder = folder;
-    this.lease = lease;
-  }
-
-  public static void main(String[] args) throws Exception {
-    Path folder = Files.createDirectories(Path.of(args[0]));
-    Lease lease = args.length > 1 ? LeaseFiles.read(Path.of(args[1])) : SmallLease.lease();
+  private SnapshotTool(Path folder) throws IOException {
+    this.folder = Files.createDirectories(folder);
+    this.lease = Studio.firstLease(Catalogs.find());
     Platform.startup(() -> {});
     Platform.setImplicitExit(false); // The window closes between two pictures.
-    int exit = 1;
-    try {
-      new SnapshotTool(folder, lease).takeAll();
-      exit = 0;
-    } finally {
-      System.exit(exit);
+  }
+
+  /** The pictures of the manual. */
+  static void takeForTheManual(Path folder) throws Exception {
+    SnapshotTool tool = new SnapshotTool(folder);
+    tool.manual("studio-light", Shade.LIGHT, s -> s.frame().strip().show("profile"));
+    tool.manual("studio-dark", Shade.DARK, s -> s.frame().strip().show("tanks"));
+    tool.manual("studio-window", Shade.LIGHT, s -> s.frame().strip().show("window"));
+    tool.manual("studio-bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
+    tool.manual("studio-battery", Shade.LIGHT, SnapshotTool::near);
+    tool.manual("studio-empty", Shade.LIGHT, Studio::openEmpty);
+  }
+
+  /**
+   * Every pane in light and dark, at 125 % and in a small window.
+   *
+   * @param part only those whose name has this in it
+   */
+  static void takeEveryPane(Path folder, String part) throws Exception {
+    SnapshotTool tool = new SnapshotTool(folder);
+    for (Screen screen : List.of(Screen.USUAL, Screen.LARGER, Screen.SMALL)) {
+      for (Shade shade : Shade.values()) {
+        Look look = look(shade);
+        for (Shot shot : new PaneShots(look).list()) {
+          String name = shot.name() + "-" + shade.name().toLowerCase(Locale.ROOT) + screen.name();
+          if (name.contains(part)) {
+            tool.take(name, look, screen, shot);
+          }
+        }
+      }
     }
   }
 
-  private void takeAll() throws Exception {
-    take("light", Shade.LIGHT, s -> {});
-    take("dark", Shade.DARK, s -> {});
-    take("window", Shade.LIGHT, s -> s.frame().strip().show("window"));
-    take("bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
-    take("tanks", Shade.DARK, s -> s.frame().strip().show("tanks"));
-    take("profile", Shade.LIGHT, s -> s.frame().strip().show("profile"));
-    take("picked", Shade.LIGHT, this::pick);
-    take("near", Shade.LIGHT, this::near);
-    take("empty", Shade.LIGHT, s -> s.store().open(nothing()));
+  private void manual(String name, Shade shade, Consumer<Studio> prepare) throws Exception {
+    take(name, look(shade), Screen.USUAL, new Shot(name, prepare));
   }
 
-  /** The pictures of the manual, on the lease the program opens on. */
-  static void takeForTheManual(Path folder) throws Exception {
-    Platform.startup(() -> {});
-    Platform.setImplicitExit(false);
-    SnapshotTool tool =
-        new SnapshotTool(Files.createDirectories(folder), Studio.firstLease(Catalogs.find()));
-    tool.take("studio-light", Shade.LIGHT, s -> s.frame().strip().show("profile"));
-    tool.take("studio-dark", Shade.DARK, s -> s.frame().strip().show("tanks"));
-    tool.take("studio-window", Shade.LIGHT, s -> s.frame().strip().show("window"));
-    tool.take("studio-bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
-    tool.take("studio-battery", Shade.LIGHT, tool::near);
-    tool.take("studio-empty", Shade.LIGHT, Studio::openEmpty);
-  }
-
-  private static Lease nothing() {
-    return SmallLease.bare().withSpotHeights(List.of());
-  }
-
-  private void pick(Studio studio) {
-    studio.store().edit(SetStatus.of(List.of(lease.wells().get(0).id()), Status.REMOVE));
-    studio.map().desk().selection().select(lease.lines().get(lease.lines().size() - 1).id());
-  }
-
-  private void near(Studio studio) {
-    studio.map().desk().selection().select(lease.separators().get(0).id());
+  private static void near(Studio studio) {
+    studio.map().desk().selection().select(studio.store().lease().separators().get(0).id());
     studio.map().actions().zoomToPicked();
   }
 
-  private void take(String name, Shade shade, Consumer<Studio> prepare) throws Exception {
-    Stage[] box = new Stage[1];
-    onWindow(
-        () -> {
-          Look look = new Look(Memory.forgetful());
-          look.shadeProperty().set(shade);
-          Studio studio = TestWorld.studio(look, Runnable::run);
-          Scene scene = new Scene(studio.window(), WIDTH, HEIGHT);
-          look.dress(scene);
-          box[0] = new Stage();
-          box[0].setScene(scene);
-          box[0].show();
-          studio.store().open(lease);
-          studio.mapPane().view().requestFocus();
-          prepare.accept(studio);
-        });
-    for (int i = 0; i < 6; i++) {
-      Thread.sleep(150); // Lets the pulses pass: a person looks at the result, no test waits on it.
-      onWindow(() -> {});
-    }
-    onWindow(() -> write(box[0].getScene(), folder.resolve(name + ".png")));
-    onWindow(() -> box[0].close());
+  private static Look look(Shade shade) {
+    Look look = new Look(Memory.forgetful());
+    look.shadeProperty().set(shade);
+    return look;
   }
 
-  private static void write(Scene scene, Path file) {
-    WritableImage image = scene.snapshot(null);
+  private void take(String name, Look look, Screen screen, Shot shot) throws Exception {
+    Studio[] studio = new Studio[1];
+    onWindow(
+        () -> {
+          studio[0] = TestWorld.studio(look, Runnable::run);
+          show(studio[0], look, screen);
+          studio[0].store().open(lease);
+          studio[0].mapPane().view().requestFocus();
+          shot.first().accept(studio[0]);
+        });
+    settle();
+    onWindow(() -> shot.then().accept(studio[0]));
+    settle();
+    onWindow(
+        () -> {
+          write(newest().getScene(), screen.scale(), folder.resolve(name + ".png"));
+          List.copyOf(Window.getWindows()).forEach(Window::hide);
+        });
+    settle();
+  }
+
+  private static void show(Studio studio, Look look, Screen screen) {
+    Scene scene = new Scene(studio.window(), screen.width(), screen.height());
+    look.dress(scene);
+    Stage stage = new Stage();
+    stage.setScene(scene);
+    stage.show();
+  }
+
+  /** Lets the pulses pass: a person looks at the result, no test waits on it. */
+  private static void settle() throws Exception {
+    for (int i = 0; i < PULSES; i++) {
+      Thread.sleep(50);
+      onWindow(() -> {});
+    }
+  }
+
+  private static Window newest() {
+    List<Window> windows = Window.getWindows();
+    return windows.get(windows.size() - 1);
+  }
+
+  private static void write(Scene scene, double scale, Path file) {
+    SnapshotParameters parameters = new SnapshotParameters();
+    parameters.setTransform(Transform.scale(scale, scale));
+    WritableImage image = scene.getRoot().snapshot(parameters, null);
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     int[] pixels = new int[width * height];

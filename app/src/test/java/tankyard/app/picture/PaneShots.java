@@ -1,0 +1,103 @@
+package tankyard.app.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ListView;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import tankyard.app.Studio;
+import tankyard.app.edit.SetStatus;
+import tankyard.app.files.WindowDialogs;
+import tankyard.app.style.Look;
+import tankyard.engine.lease.Status;
+
+/** Every pane, sheet and small window of the studio, as docs/screens-checklist.md lists them. */
+final class PaneShots {
+  private static final List<String> PANES =
+      List.of("findings", "window", "profile", "tanks", "injection", "bill");
+  private static final List<String> THINGS =
+      List.of("W1", "T1", "S1", "OT1", "WT1", "P1", "IW1", "WL1");
+
+  private final Look look;
+
+  PaneShots(Look look) {
+    this.look = look;
+  }
+
+  List<Shot> list() {
+    List<Shot> shots = new ArrayList<>();
+    for (String pane : PANES) {
+      shots.add(new Shot("pane-" + pane, show(pane)));
+      shots.add(new Shot("empty-" + pane, Studio::openEmpty, show(pane)));
+    }
+    THINGS.forEach(id -> shots.add(new Shot("sheet-" + id, pick(id))));
+    shots.add(new Shot("metric", show("window"), s -> press(s, "#units-metric")));
+    shots.add(new Shot("removed", pick("W1"), PaneShots::takeAway));
+    shots.add(new Shot("battery", pick("S1"), s -> s.map().actions().zoomToPicked()));
+    shots.add(new Shot("field-error", pick("W1"), PaneShots::typeNonsense));
+    shots.add(new Shot("finding-picked", show("findings"), PaneShots::pickAFinding));
+    shots.add(new Shot("small-working", show("tanks"), s -> press(s, "#tanks .figure-link")));
+    shots.add(new Shot("small-sums", s -> choose(s, "sums")));
+    shots.add(new Shot("small-unsaved", this::askUnsaved));
+    shots.add(new Shot("welcome", s -> choose(s, "start-page")));
+    return shots;
+  }
+
+  private static Consumer<Studio> show(String pane) {
+    return s -> s.frame().strip().show(pane);
+  }
+
+  private static Consumer<Studio> pick(String id) {
+    return s -> s.map().desk().selection().select(id);
+  }
+
+  private static void takeAway(Studio studio) {
+    studio.store().edit(SetStatus.of(List.of("W1"), Status.REMOVE));
+  }
+
+  private static void press(Studio studio, String selector) {
+    ((ButtonBase) found(studio, selector)).fire();
+  }
+
+  private static void choose(Studio studio, String action) {
+    MenuBar bar = (MenuBar) found(studio, "#menu-bar");
+    bar.getMenus().stream()
+        .flatMap(m -> m.getItems().stream())
+        .filter(i -> ("menu-" + action).equals(i.getId()))
+        .findFirst()
+        .ifPresent(MenuItem::fire);
+  }
+
+  private static void typeNonsense(Studio studio) {
+    TextField field = (TextField) found(studio, "#well-water");
+    field.requestFocus();
+    field.setText("plenty");
+    field.fireEvent(
+        new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.ENTER, false, false, false, false));
+  }
+
+  private static void pickAFinding(Studio studio) {
+    ((ListView<?>) found(studio, "#findings-list")).getSelectionModel().select(0);
+  }
+
+  /** Asked later, since the question waits for its answer. */
+  private void askUnsaved(Studio studio) {
+    WindowDialogs dialogs = new WindowDialogs(() -> studio.window().getScene().getWindow(), look);
+    Platform.runLater(() -> dialogs.askUnsaved(studio.store().lease().name()));
+  }
+
+  private static Node found(Studio studio, String selector) {
+    Node node = studio.window().lookup(selector);
+    if (node == null) {
+      throw new IllegalStateException("Nothing in the window is " + selector);
+    }
+    return node;
+  }
+}
