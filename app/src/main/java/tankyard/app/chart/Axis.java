@@ -45,7 +45,7 @@ public record Axis(double low, double high, double step) {
   /** The tick as digits, with as many decimals as its step needs. */
   public String label(double tick) {
     int decimals = Math.max(0, (int) Math.ceil(-Math.log10(step) - 1e-9));
-    return Figures.decimals(tick, decimals);
+    return decimals == 0 ? Figures.grouped(tick) : Figures.decimals(tick, decimals);
   }
 
   private static double roundStep(double rough) {

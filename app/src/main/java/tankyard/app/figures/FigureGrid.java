@@ -67,7 +67,7 @@ public final class FigureGrid extends GridPane {
     for (int i = 0; i < columns.size(); i++) {
       ColumnConstraints column = new ColumnConstraints();
       column.setHalignment(HPos.RIGHT);
-      column.setMinWidth(52);
+      column.setMinWidth(HEADING_WIDTH);
       getColumnConstraints().add(column);
     }
   }

@@ -5,7 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -50,7 +50,11 @@ final class FindingDetail extends ScrollPane {
     Label severity = new Label(SeverityLook.words(row.severity()));
     severity.getStyleClass().addAll("severity", SeverityLook.of(row.severity()).styleClass());
     severity.setMinWidth(Region.USE_PREF_SIZE);
-    HBox head = new HBox(severity, thing(row), styled(row.caseName(), "finding-case"));
+    FlowPane head = new FlowPane(8, 2);
+    head.getChildren().addAll(severity, thing(row));
+    if (!row.caseName().isEmpty()) {
+      head.getChildren().add(styled(row.caseName(), "finding-case"));
+    }
     head.getStyleClass().add("finding-head");
     return head;
   }

@@ -36,10 +36,9 @@ final class FlagLabels {
         row(
             words(which, "flag-strong"),
             number(end.digits() + " " + unit, end.working(), "flag-strong"),
-            words(end.bandDigits().isEmpty() ? "" : "± " + end.bandDigits(), "flag-small"));
-    VBox lines =
-        new VBox(
-            first, row(thing(end.name(), end.thingId())), row(words(end.caseName(), "flag-case")));
+            words(end.bandDigits().isEmpty() ? "" : "± " + end.bandDigits(), "flag-small"),
+            words(end.caseName(), "flag-case"));
+    VBox lines = new VBox(first, row(thing(end.name(), end.thingId())));
     lines.getStyleClass().add("flag");
     return lines;
   }

@@ -13,17 +13,17 @@ final class LimitTable extends TableView<LimitRow> {
     setId("pressure-limits");
     getStyleClass().addAll("figure-table", "dense");
     setPlaceholder(new Label("No limit is known yet."));
-    getColumns().add(Columns.words("Limit", 80, LimitRow::end));
+    getColumns().add(Columns.words("Limit", 68, LimitRow::end));
     TableColumn<LimitRow, LimitRow> gauge =
         Columns.worked(
             model.unit(),
-            60,
+            56,
             LimitRow::gauge,
             LimitRow::gaugeDigits,
             LimitRow::working,
             w -> model.show(() -> w));
     getColumns().add(gauge);
-    getColumns().add(Columns.words("Because of", 180, LimitRow::name));
+    getColumns().add(Columns.words("Because of", 190, LimitRow::name));
     getColumns().add(Columns.words("Case", 130, LimitRow::caseName));
     getColumns().add(Columns.words("Kind", 100, LimitRow::kind));
     getColumns().add(Columns.number("Static", 64, LimitRow::lift, r -> tenth(r.lift())));

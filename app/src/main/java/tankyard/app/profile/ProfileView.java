@@ -43,6 +43,7 @@ public final class ProfileView extends BorderPane {
     HBox head = new HBox(lines, key);
     head.getStyleClass().add("profile-head-line");
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());
+    head.visibleProperty().bind(empty.visibleProperty().not());
     setTop(new VBox(new StaleMark(plot, model.freshness()), head));
     setCenter(new StackPane(plot, empty));
     model.pictureProperty().addListener((o, was, is) -> show(is));

@@ -86,6 +86,7 @@ public final class SheetView extends BorderPane {
     hint.getStyleClass().add("sheet-hint");
     hint.setWrapText(true);
     hint.setMaxWidth(Double.MAX_VALUE);
+    hint.setMinHeight(Region.USE_PREF_SIZE);
     return hint;
   }
 

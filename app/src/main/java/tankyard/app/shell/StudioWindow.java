@@ -13,7 +13,8 @@ import javafx.scene.layout.VBox;
 /** The window's frame: rack, map over strip, sheet; bars above and below. */
 public final class StudioWindow extends BorderPane {
   private static final double SHEET_PX = 340;
-  private static final double MAP_SHARE = 0.57;
+  private static final double LEAST_SHEET_PX = 290; // Below it words in fields are cut off.
+  private static final double MAP_SHARE = 0.53;
 
   private final Region rack;
   private final Region map;
@@ -33,7 +34,7 @@ public final class StudioWindow extends BorderPane {
     middle.setId("split-strip");
     middle.setOrientation(Orientation.VERTICAL);
     middle.setDividerPositions(MAP_SHARE);
-    sheet.setMinWidth(220);
+    sheet.setMinWidth(LEAST_SHEET_PX);
     sheet.setPrefWidth(SHEET_PX);
     SplitPane across = new SplitPane(middle, sheet);
     across.setId("split-sheet");

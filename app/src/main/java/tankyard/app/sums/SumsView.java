@@ -48,7 +48,7 @@ public final class SumsView extends BorderPane {
     answer.getStyleClass().add("sums-answer");
     answer.setId("sums-answer");
     SplitPane split = new SplitPane(list(), scrolling(page), scrolling(answer));
-    split.setDividerPositions(0.32, 0.68);
+    split.setDividerPositions(0.36, 0.71);
     hint.getStyleClass().add("sums-hint");
     hint.setWrapText(true);
     hint.setMaxWidth(Double.MAX_VALUE);

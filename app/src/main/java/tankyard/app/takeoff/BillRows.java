@@ -28,7 +28,7 @@ final class BillRows {
         line.causes(),
         names(line.causes(), lease),
         line.quantity(),
-        Figures.exact(Math.round(line.quantity() * 100) / 100.0),
+        quantity(line.quantity()),
         line.unit().words().replaceFirst("^per ", ""),
         price(line),
         line.unitPrice().map(BigDecimal::doubleValue).orElse(-1.0),
@@ -38,6 +38,13 @@ final class BillRows {
         line.status().words(),
         line.stale(),
         remark(line));
+  }
+
+  /** Feet of trench by the whole foot; nobody orders hundredths, but a tenth of a foot of pipe. */
+  private static String quantity(double quantity) {
+    return Math.abs(quantity) >= 100
+        ? Figures.grouped(quantity)
+        : Figures.exact(Math.round(quantity * 10) / 10.0);
   }
 
   private static String price(BillLine line) {

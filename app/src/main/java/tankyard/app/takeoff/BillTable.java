@@ -18,15 +18,15 @@ final class BillTable extends TableView<BillRow> {
     setId("bill-table");
     getStyleClass().addAll("figure-table", "dense");
     setPlaceholder(new Label(""));
-    getColumns().add(Columns.words("Item", 220, BillRow::text));
-    getColumns().add(Columns.number("Quantity", 90, BillRow::quantity, BillRow::quantityDigits));
-    getColumns().add(Columns.words("Unit", 52, BillRow::unit));
+    getColumns().add(Columns.words("Item", 226, BillRow::text));
+    getColumns().add(Columns.number("Quantity", 84, BillRow::quantity, BillRow::quantityDigits));
+    getColumns().add(Columns.words("Unit", 50, BillRow::unit));
     TableColumn<BillRow, BillRow> price =
-        Columns.number("Price", 92, BillRow::unitPrice, BillRow::price);
+        Columns.number("Price", 78, BillRow::unitPrice, BillRow::price);
     price.getStyleClass().add("price-column");
     getColumns().add(price);
-    getColumns().add(Columns.number("Total", 104, r -> r.sum().doubleValue(), BillRow::total));
-    getColumns().add(Columns.words("For", 190, BillRow::forWhat));
+    getColumns().add(Columns.number("Total", 92, r -> r.sum().doubleValue(), BillRow::total));
+    getColumns().add(Columns.words("For", 170, BillRow::forWhat));
     getColumns().add(Columns.words("Status", 74, BillRow::status));
     getColumns().add(Columns.words("Remark", 240, BillRow::remark));
     setRowFactory(table -> new Row());

@@ -9,6 +9,7 @@ import tankyard.app.map.plan.CloseUp;
 public final class CloseUpLayer implements Layer {
   private static final List<Layer> INSIDE =
       List.of(new LineLayer(), new ThingLayer(), new LabelLayer());
+  private static final double REACH_PX = 14;
 
   @Override
   public void paint(Painting p) {
@@ -20,7 +21,7 @@ public final class CloseUpLayer implements Layer {
   private static void paint(Painting p, CloseUp closeUp) {
     GraphicsContext g = p.g();
     CloseUp.Frame frame = closeUp.frame();
-    leader(p, closeUp);
+    tie(p, closeUp);
     g.setFill(p.inks().paper());
     g.fillRoundRect(frame.x(), frame.y(), frame.width(), frame.height(), 8, 8);
     g.save();
@@ -41,20 +42,27 @@ public final class CloseUpLayer implements Layer {
     g.strokeRoundRect(frame.x(), frame.y(), frame.width(), frame.height(), 8, 8);
   }
 
+  /** The stroke from the frame to the place it shows, as x and y of either end. */
+  static double[] leader(Painting p, CloseUp closeUp) {
+    CloseUp.Frame frame = closeUp.frame();
+    double west = p.camera().x(closeUp.box().westM()) - REACH_PX;
+    double north = p.camera().y(closeUp.box().northM()) - REACH_PX;
+    return new double[] {frame.x() + frame.width(), frame.y() + frame.height(), west, north};
+  }
+
   /** Ties the close-up to its place on the map. */
-  private static void leader(Painting p, CloseUp closeUp) {
+  private static void tie(Painting p, CloseUp closeUp) {
     GraphicsContext g = p.g();
     Camera camera = p.camera();
-    double reach = 14;
-    double west = camera.x(closeUp.box().westM()) - reach;
-    double east = camera.x(closeUp.box().eastM()) + reach;
-    double north = camera.y(closeUp.box().northM()) - reach;
-    double south = camera.y(closeUp.box().southM()) + reach;
-    CloseUp.Frame frame = closeUp.frame();
+    double west = camera.x(closeUp.box().westM()) - REACH_PX;
+    double east = camera.x(closeUp.box().eastM()) + REACH_PX;
+    double north = camera.y(closeUp.box().northM()) - REACH_PX;
+    double south = camera.y(closeUp.box().southM()) + REACH_PX;
+    double[] leader = leader(p, closeUp);
     g.setStroke(p.inks().quiet());
     g.setLineWidth(1);
     g.setLineDashes(3, 3);
     g.strokeRoundRect(west, north, east - west, south - north, 8, 8);
-    g.strokeLine(frame.x() + frame.width(), frame.y() + frame.height(), west, north);
+    g.strokeLine(leader[0], leader[1], leader[2], leader[3]);
   }
 }

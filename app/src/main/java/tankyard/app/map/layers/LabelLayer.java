@@ -40,6 +40,9 @@ public final class LabelLayer implements Layer {
             f ->
                 placer.keepFree(
                     f.x() + f.width() / 2, f.y() + f.height() / 2, f.width(), f.height()));
+    p.closeUp()
+        .map(c -> CloseUpLayer.leader(p, c))
+        .ifPresent(l -> placer.preferOff(l[0], l[1], l[2], l[3]));
     p.plan().lines().forEach(line -> keepOff(p, placer, line));
     if (p.shown().results()) {
       p.plan().marks().forEach(mark -> mark(p, placer, mark));
@@ -109,7 +112,23 @@ public final class LabelLayer implements Layer {
     double x = p.camera().x(thing.at());
     double y = p.camera().y(thing.at());
     SymbolSize haloed = isLit(p, thing.id()) ? size.wider(2 * ThingLayer.HALO_PX) : size;
-    placer.beside(x, y, haloed, width, height, must).ifPresent(box -> write(p, rows, badges, box));
+    Optional<LabelPlacer.Box> box = placer.beside(x, y, haloed, width, height, must);
+    if (box.isPresent() || rows.size() == 1) {
+      box.ifPresent(b -> write(p, rows, badges, b));
+    } else {
+      nameAlone(p, placer, thing, haloed);
+    }
+  }
+
+  /** Where its results find no room, a thing had better keep its name than be nameless. */
+  private static void nameAlone(
+      Painting p, LabelPlacer placer, PlanThing thing, SymbolSize symbol) {
+    double width = Lettering.width(thing.name(), Lettering.NAME);
+    double x = p.camera().x(thing.at());
+    double y = p.camera().y(thing.at());
+    placer
+        .beside(x, y, symbol, width, Lettering.LINE_PX, false)
+        .ifPresent(box -> write(p, List.of(thing.name()), List.of(), box));
   }
 
   private static void write(

@@ -1,5 +1,6 @@
 package tankyard.app.map.layers;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.scene.canvas.GraphicsContext;
@@ -16,6 +17,8 @@ public final class MarginLayer implements Layer {
   private static final double EDGE_PX = 16;
   private static final double BAR_PX = 140;
   private static final double KEY_ROW_PX = 18;
+  private static final double KEY_INSET_PX = 10;
+  private static final double KEY_SIGN_PX = 62; // A stroke of 38, and room on both its sides.
 
   @Override
   public void paint(Painting p) {
@@ -35,7 +38,8 @@ public final class MarginLayer implements Layer {
     double y = p.height() - EDGE_PX;
     rule(g, p.inks().paper(), 5, x, y, px);
     rule(g, p.inks().ink(), 1.5, x, y, px);
-    String words = Figures.exact(length) + " " + unit.symbol();
+    String words =
+        (length >= 1000 ? Figures.grouped(length) : Figures.exact(length)) + " " + unit.symbol();
     Lettering.write(
         g,
         words,
@@ -84,22 +88,52 @@ public final class MarginLayer implements Layer {
     if (used.isEmpty()) {
       return;
     }
-    double width =
-        used.stream().mapToDouble(s -> Lettering.width(s.words(), Lettering.NOTE)).max().orElse(0);
-    double boxWidth = width + 66;
-    double boxHeight = used.size() * KEY_ROW_PX + 12;
-    double x = p.width() - EDGE_PX - boxWidth;
-    double y = p.height() - EDGE_PX - boxHeight;
+    List<List<Service>> rows = rows(used, p.width() - 3 * EDGE_PX - BAR_PX);
+    double width = rows.stream().mapToDouble(MarginLayer::width).max().orElse(0);
+    double left = p.width() - EDGE_PX - width;
+    double top = p.height() - EDGE_PX / 2 - rows.size() * KEY_ROW_PX;
+    plate(p, left - KEY_INSET_PX, top, width + KEY_INSET_PX, rows.size() * KEY_ROW_PX);
+    double y = top + KEY_ROW_PX / 2;
+    for (List<Service> row : rows) {
+      double x = left;
+      for (Service service : row) {
+        row(p, service, x, y);
+        x += width(service);
+      }
+      y += KEY_ROW_PX;
+    }
+  }
+
+  /** Beside the scale bar, in the margin that a fitted map leaves, so that no ground is hidden. */
+  private static List<List<Service>> rows(List<Service> used, double room) {
+    List<List<Service>> rows = new ArrayList<>(List.of(new ArrayList<>()));
+    for (Service service : used) {
+      List<Service> last = rows.get(rows.size() - 1);
+      if (!last.isEmpty() && width(last) + width(service) > room) {
+        last = new ArrayList<>();
+        rows.add(last);
+      }
+      last.add(service);
+    }
+    return rows;
+  }
+
+  private static double width(List<Service> row) {
+    return row.stream().mapToDouble(MarginLayer::width).sum();
+  }
+
+  private static double width(Service service) {
+    return Lettering.width(service.words(), Lettering.NOTE) + KEY_SIGN_PX;
+  }
+
+  private static void plate(Painting p, double x, double y, double width, double height) {
     GraphicsContext g = p.g();
     g.setFill(p.inks().paper().deriveColor(0, 1, 1, 0.9));
     g.setStroke(p.inks().quiet().deriveColor(0, 1, 1, 0.4));
     g.setLineWidth(1);
     g.setLineDashes();
-    g.fillRoundRect(x, y, boxWidth, boxHeight, 8, 8);
-    g.strokeRoundRect(x, y, boxWidth, boxHeight, 8, 8);
-    for (int i = 0; i < used.size(); i++) {
-      row(p, used.get(i), x + 10, y + 6 + (i + 0.5) * KEY_ROW_PX);
-    }
+    g.fillRoundRect(x, y, width, height, 8, 8);
+    g.strokeRoundRect(x, y, width, height, 8, 8);
   }
 
   private static void row(Painting p, Service service, double x, double y) {

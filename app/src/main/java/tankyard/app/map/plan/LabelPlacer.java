@@ -34,6 +34,11 @@ public final class LabelPlacer {
 
   /** A rectangle on the screen. */
   public record Box(double x, double y, double width, double height) {
+    /** With room beside it, or two names in one row read as one. */
+    Box withGap() {
+      return new Box(x - GAP_PX, y, width + 2 * GAP_PX, height);
+    }
+
     boolean covers(Box other) {
       return x < other.x + other.width
           && other.x < x + width
@@ -140,7 +145,7 @@ public final class LabelPlacer {
       }
     }
     Optional<Box> chosen = Optional.ofNullable(best);
-    chosen.ifPresent(taken::add);
+    chosen.map(Box::withGap).ifPresent(taken::add);
     return chosen;
   }
 
