@@ -35,12 +35,12 @@ public record Inks(
           Color.web("#f6f7f2"),
           Color.web("#e4dccb"),
           Color.web("#cdc3b0"),
-          Color.web("#7d7259"),
+          Color.web("#5f5640"),
           Color.web("#ffb000"),
           Color.web("#0072b2"),
           Color.web("#b34700"),
           Color.web("#0f6e78"),
-          colours("#007a5a", "#b34700", "#0072b2", "#a0417c", "#2b7fae", "#3f444a", "#5a4fcf"));
+          colours("#007a5a", "#b34700", "#0072b2", "#a0417c", "#1f6a95", "#3f444a", "#5a4fcf"));
 
   private static final Inks DARK =
       new Inks(
@@ -51,7 +51,7 @@ public record Inks(
           Color.web("#1b2025"),
           Color.web("#3a382f"),
           Color.web("#4d4a3f"),
-          Color.web("#a59c86"),
+          Color.web("#b3aa94"),
           Color.web("#ffb000"),
           Color.web("#56b4e9"),
           Color.web("#f08a4b"),
