@@ -49,4 +49,9 @@ public final class FluidModel {
     }
     return new Mixture(oil(temperature), brine(temperature), waterCut, emulsion).state();
   }
+
+  /** Whether the oil carries the water at that share of it, so that the mixture is thick as oil. */
+  public boolean oilCarries(double waterCut) {
+    return waterCut < emulsion.inversionWaterCut().ratio();
+  }
 }

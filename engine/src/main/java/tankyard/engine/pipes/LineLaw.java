@@ -1,13 +1,15 @@
 package tankyard.engine.pipes;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import tankyard.engine.fluids.Drop;
 import tankyard.engine.fluids.FlowLaw;
 import tankyard.engine.fluids.Liquid;
 
 /**
- * Pressure along one line of one liquid, from the downstream end up to where the flow comes from.
+ * Pressure along one line, of one liquid or of one for each run, from the downstream end up to
+ * where the flow comes from.
  *
  * <p>Friction and height are added station by station. Where the sum falls below zero gauge the
  * pipe can't hold full: air gets in, the pressure there is that of the air, and the fall beyond it
@@ -46,6 +48,30 @@ public final class LineLaw {
     return runs.stream().mapToDouble(PipeRun::volumeM3).sum();
   }
 
+  /**
+   * The same line with its runs parted, so that each part may hold a liquid of its own.
+   *
+   * @param distancesM from the line's start, rising, none at the end of a run
+   */
+  public LineLaw cutAt(List<Double> distancesM) {
+    List<PipeRun> parts = new ArrayList<>();
+    double before = 0;
+    for (PipeRun run : runs) {
+      double length = run.path().lengthM();
+      double at = 0;
+      for (double distance : distancesM) {
+        double here = distance - before;
+        if (here > at && here < length) {
+          parts.add(run.between(at, here));
+          at = here;
+        }
+      }
+      parts.add(at == 0 ? run : run.between(at, length));
+      before += length;
+    }
+    return new LineLaw(parts);
+  }
+
   /** From the line's start to its end. */
   public double riseM() {
     return runs.stream().mapToDouble(r -> r.path().riseM()).sum();
@@ -65,23 +91,39 @@ public final class LineLaw {
    * @param downstreamPascals gauge, at the end where the flow leaves
    */
   public MarchResult march(double flowM3PerS, Liquid liquid, double downstreamPascals) {
+    return march(flowM3PerS, Collections.nCopies(runs.size(), liquid), downstreamPascals);
+  }
+
+  /**
+   * Marches the line where it does not hold the same liquid all along.
+   *
+   * @param liquids one for each run
+   */
+  public MarchResult march(double flowM3PerS, List<Liquid> liquids, double downstreamPascals) {
+    if (liquids.size() != runs.size()) {
+      throw new IllegalArgumentException(
+          liquids.size() + " liquids for " + runs.size() + " runs of pipe");
+    }
     boolean forward = flowM3PerS >= 0;
-    List<Reach> reaches = reaches(Math.abs(flowM3PerS), liquid);
+    List<Reach> reaches = reaches(Math.abs(flowM3PerS), liquids);
     Climb walk = new Climb(downstreamPascals);
     for (int k = 0; k < reaches.size(); k++) {
       walk.climb(reaches.get(forward ? reaches.size() - 1 - k : k), forward);
     }
-    List<FlowState> flows =
-        runs.stream().map(run -> new PipeFlow(run, liquid).state(flowM3PerS)).toList();
+    List<FlowState> flows = new ArrayList<>();
+    for (int r = 0; r < runs.size(); r++) {
+      flows.add(new PipeFlow(runs.get(r), liquids.get(r)).state(flowM3PerS));
+    }
     return walk.result(points(reaches, walk, forward), flows);
   }
 
-  private List<Reach> reaches(double size, Liquid liquid) {
+  private List<Reach> reaches(double size, List<Liquid> liquids) {
     List<Reach> reaches = new ArrayList<>();
     double distance = 0;
     double elevation = runs.get(0).path().elevation(0);
     for (int r = 0; r < runs.size(); r++) {
       PipePath path = runs.get(r).path();
+      Liquid liquid = liquids.get(r);
       Drop perMetre = new PipeFlow(runs.get(r), liquid).drop(size).times(1 / path.lengthM());
       for (int i = 1; i < path.stations(); i++) {
         double length = path.distance(i) - path.distance(i - 1);

@@ -1,6 +1,7 @@
 package tankyard.engine.pipes;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.units.Pressure;
@@ -14,19 +15,25 @@ import tankyard.engine.working.Working;
 public final class LineWorking {
   private final LineLaw line;
   private final double flowM3PerS;
-  private final Liquid liquid;
+  private final List<Liquid> liquids;
   private final MarchResult march;
 
   /** Of {@code march}, which came from {@code line.march(flowM3PerS, liquid, ...)}. */
   public LineWorking(LineLaw line, double flowM3PerS, Liquid liquid, MarchResult march) {
+    this(line, flowM3PerS, Collections.nCopies(line.runs().size(), liquid), march);
+  }
+
+  /** The same with a liquid for each run, all of one weight. */
+  public LineWorking(LineLaw line, double flowM3PerS, List<Liquid> liquids, MarchResult march) {
     this.line = line;
     this.flowM3PerS = flowM3PerS;
-    this.liquid = liquid;
+    this.liquids = liquids;
     this.march = march;
   }
 
   /** The rise from the upstream end to the control point or the downstream end. */
   public Computed<Pressure> lift() {
+    Liquid liquid = liquids.get(0);
     double riseM = march.staticPascals() / liquid.staticPascals(1);
     boolean crest = march.control().isPresent();
     return RunLoss.lift(
@@ -41,7 +48,7 @@ public final class LineWorking {
 
   /** One run of the line, as if it were full. */
   public RunLoss run(int index) {
-    return new RunLoss(line.runs().get(index), liquid, flowM3PerS);
+    return new RunLoss(line.runs().get(index), liquids.get(index), flowM3PerS);
   }
 
   private Working frictionWorking() {

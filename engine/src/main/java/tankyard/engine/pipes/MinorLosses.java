@@ -40,4 +40,9 @@ public record MinorLosses(double extraLengthM, double k, double viscousK) {
   public MinorLosses times(int count) {
     return new MinorLosses(extraLengthM * count, k * count, viscousK * count);
   }
+
+  /** What falls to a part of the pipe they are spread along. */
+  MinorLosses share(double share) {
+    return new MinorLosses(extraLengthM * share, k * share, viscousK * share);
+  }
 }

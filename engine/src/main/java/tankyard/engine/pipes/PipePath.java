@@ -40,6 +40,37 @@ public final class PipePath {
     return of(new double[] {0, lengthM}, new double[] {0, riseM});
   }
 
+  /** The part between two distances from its start. */
+  PipePath between(double fromM, double toM) {
+    double[] distance = new double[stations() + 2];
+    double[] elevation = new double[stations() + 2];
+    int count = 0;
+    distance[count] = fromM;
+    elevation[count++] = elevationAt(fromM);
+    for (int i = 0; i < stations(); i++) {
+      double here = distanceM[i] - distanceM[0];
+      if (here > fromM && here < toM) {
+        distance[count] = here;
+        elevation[count++] = elevationM[i];
+      }
+    }
+    distance[count] = toM;
+    elevation[count++] = elevationAt(toM);
+    return of(Arrays.copyOf(distance, count), Arrays.copyOf(elevation, count));
+  }
+
+  private double elevationAt(double fromStartM) {
+    for (int i = 1; i < stations(); i++) {
+      double before = distanceM[i - 1] - distanceM[0];
+      double here = distanceM[i] - distanceM[0];
+      if (fromStartM <= here) {
+        double share = (fromStartM - before) / (here - before);
+        return elevationM[i - 1] + share * (elevationM[i] - elevationM[i - 1]);
+      }
+    }
+    return elevationM[stations() - 1];
+  }
+
   public int stations() {
     return distanceM.length;
   }

@@ -24,6 +24,12 @@ public record PipeRun(double boreM, double roughnessM, PipePath path, MinorLosse
     }
   }
 
+  /** The part between two distances from its start, with its share of the fittings. */
+  PipeRun between(double fromM, double toM) {
+    return new PipeRun(
+        boreM, roughnessM, path.between(fromM, toM), minor.share((toM - fromM) / path.lengthM()));
+  }
+
   public double areaM2() {
     return Math.PI / 4 * boreM * boreM;
   }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -41,6 +42,7 @@ public final class CaseReport {
 
   private CaseResult result() {
     GatheringState gathering = study.gatheringAt(gaugePa);
+    Optional<Restarts> restarts = Restarts.of(study, gathering, gaugePa);
     List<LineRun> injection = Injections.lines(study);
     Map<String, LineRun> runs = new LinkedHashMap<>();
     gathering.runs().forEach(r -> runs.put(r.laid().id(), r));
@@ -51,8 +53,8 @@ public final class CaseReport {
     injection.forEach(r -> runs.put(r.laid().id(), r));
     return new CaseResult(
         study.designCase(),
-        inDrawnOrder(runs).stream().map(LineRun::result).toList(),
-        wells(gathering),
+        inDrawnOrder(runs).stream().map(run -> line(run, gathering, restarts)).toList(),
+        wells(gathering, restarts),
         study.survey().separators().stream().map(s -> SeparatorTimes.of(study, s)).toList(),
         Storage.of(study),
         Overflows.of(study),
@@ -60,6 +62,15 @@ public final class CaseReport {
         Injections.of(study, injection),
         SharedLines.of(study, gathering),
         cautions(runs));
+  }
+
+  private static LineResult line(
+      LineRun run, GatheringState gathering, Optional<Restarts> restarts) {
+    LineResult line = run.result();
+    return run.laid().line().service() == Service.FLOW_LINE
+        ? line.withOilCarries(gathering.oilCarries(run))
+            .withRestart(restarts.flatMap(r -> r.line(line.lineId())))
+        : line;
   }
 
   /** A line that serves two tanks shows the harder of the two. */
@@ -79,7 +90,7 @@ public final class CaseReport {
         .toList();
   }
 
-  private List<WellResult> wells(GatheringState gathering) {
+  private List<WellResult> wells(GatheringState gathering, Optional<Restarts> restarts) {
     List<WellResult> found = new ArrayList<>();
     for (String id : gathering.wellIds()) {
       gathering
@@ -87,6 +98,7 @@ public final class CaseReport {
           .flatMap(s -> study.lease().thing(s))
           .map(Separator.class::cast)
           .flatMap(s -> well(id, s, gathering))
+          .map(well -> well.withRestart(restarts.flatMap(r -> r.well(id))))
           .ifPresent(found::add);
     }
     return found;
@@ -106,7 +118,8 @@ public final class CaseReport {
               Pressure.psiFromPascals(gauge),
               Pressure.psiFromPascals(l.liftPa()),
               Pressure.psiFromPascals(l.frictionPa()),
-              well.boxLimit());
+              well.boxLimit(),
+              Optional.empty());
         });
   }
 

@@ -41,7 +41,12 @@ public final class CaseStudy {
     }
     this.gathering =
         new Gathering(
-            survey.gathering(), wells, survey.fluids(), ground, designCase.sharedSurgeFactor());
+            survey.gathering(),
+            wells,
+            survey.fluids(),
+            ground,
+            Defaults.heatLoss(survey.lease().practice()),
+            designCase.sharedSurgeFactor());
     this.oil = survey.fluids().oil(ground);
     this.brine = survey.fluids().brine(ground);
     this.unloaded = gathering.at(inlets(Map.of()));
@@ -89,7 +94,7 @@ public final class CaseStudy {
    * nothing.
    */
   public GatheringState gatheringAt(Map<String, Double> gaugePa) {
-    return gathering.at(inlets(gaugePa), unloaded.mix());
+    return gathering.at(inlets(gaugePa), unloaded.mix(), unloaded.warmth());
   }
 
   private Map<String, Double> inlets(Map<String, Double> gaugePa) {

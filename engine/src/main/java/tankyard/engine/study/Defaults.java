@@ -58,6 +58,10 @@ public final class Defaults {
 
   private Defaults() {}
 
+  static HeatLoss heatLoss(Practice practice) {
+    return practice.heatLoss().orElse(HEAT_LOSS);
+  }
+
   static Fraction designWater(Practice practice) {
     return practice.designWater().orElse(DESIGN_WATER);
   }

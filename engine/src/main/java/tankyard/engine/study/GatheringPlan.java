@@ -13,6 +13,7 @@ import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.Multigraph;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tee;
@@ -46,8 +47,20 @@ final class GatheringPlan {
         .things()
         .filter(t -> (t instanceof Well || t instanceof Tee) && t.status().stays())
         .filter(t -> !joints.contains(t.id()))
+        .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
         .forEach(cutOff::add);
     findOwnLines(graph);
+  }
+
+  /** A tee on a leg or on a water return gathers nothing. */
+  private static boolean gathersOrStandsAlone(Thing tee, Map<String, LaidLine> laid) {
+    List<Service> services =
+        laid.values().stream()
+            .map(LaidLine::line)
+            .filter(l -> l.touches(tee.id()))
+            .map(Line::service)
+            .toList();
+    return services.isEmpty() || services.contains(Service.FLOW_LINE);
   }
 
   private Graph<String, String> graph(Map<String, LaidLine> laid) {

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.network.Solved;
 
 /** The gathering lines with their flows and pressures. */
@@ -14,22 +15,37 @@ public final class GatheringState {
   private final Map<String, LineRun> runs;
   private final Solved solved;
   private final Composition mix;
+  private final Optional<Warmth> warmth;
+  private final FluidModel fluids;
 
   GatheringState(
       GatheringPlan plan,
       Map<String, WellFlow> wells,
       Map<String, LineRun> runs,
       Solved solved,
-      Composition mix) {
+      Composition mix,
+      Optional<Warmth> warmth,
+      FluidModel fluids) {
     this.plan = plan;
     this.wells = wells;
     this.runs = runs;
     this.solved = solved;
     this.mix = mix;
+    this.warmth = warmth;
+    this.fluids = fluids;
   }
 
   Composition mix() {
     return mix;
+  }
+
+  /** Whether the oil carries the water in a line. */
+  boolean oilCarries(LineRun run) {
+    return fluids.oilCarries(mix.waterCut(run.laid().id()));
+  }
+
+  Optional<Warmth> warmth() {
+    return warmth;
   }
 
   public Collection<LineRun> runs() {

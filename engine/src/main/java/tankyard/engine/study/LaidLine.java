@@ -60,6 +60,17 @@ public record LaidLine(Line line, Pipe pipe, LineLaw law, double trenchM, List<P
     return Math.PI / 4 * bore * bore * above;
   }
 
+  /** The ground over the pipe: at a peg its own, between two straight. */
+  double groundM(Peg before, double pipeM) {
+    int next = pegs.indexOf(before) + 1;
+    if (next >= pegs.size() || pipeM - before.pipeM() <= 1e-6) {
+      return before.groundM();
+    }
+    Peg after = pegs.get(next);
+    double share = (pipeM - before.pipeM()) / (after.pipeM() - before.pipeM());
+    return before.groundM() + share * (after.groundM() - before.groundM());
+  }
+
   static Length feet(double metres) {
     return Length.of(Unit.FOOT.fromSi(metres), Unit.FOOT);
   }

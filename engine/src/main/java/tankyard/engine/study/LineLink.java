@@ -1,6 +1,5 @@
 package tankyard.engine.study;
 
-import tankyard.engine.fluids.Liquid;
 import tankyard.engine.network.Link;
 import tankyard.engine.pipes.MarchResult;
 
@@ -10,7 +9,7 @@ import tankyard.engine.pipes.MarchResult;
  * @param times what the line really carries over what the network balances: a line one well has to
  *     itself feels the stroke, the trunk beyond does not
  */
-record LineLink(LaidLine laid, Liquid liquid, double times) implements Link {
+record LineLink(LineFill fill, double times) implements Link {
   @Override
   public Upstream upstream(double flow, double downstreamPa) {
     MarchResult march = march(flow, downstreamPa);
@@ -19,6 +18,6 @@ record LineLink(LaidLine laid, Liquid liquid, double times) implements Link {
   }
 
   MarchResult march(double flow, double downstreamPa) {
-    return laid.law().march(flow * times, liquid, downstreamPa);
+    return fill.march(flow * times, downstreamPa);
   }
 }

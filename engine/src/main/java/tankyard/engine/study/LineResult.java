@@ -4,9 +4,11 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Service;
+import tankyard.engine.pipes.FlowRegime;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Viscosity;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
 
@@ -24,6 +26,9 @@ import tankyard.engine.working.Computed;
  * @param reynolds number
  * @param crest the high point that governs, if one does
  * @param rating what the pipe stands at its temperature with what is in it
+ * @param viscosity of what it carries at the temperature of the ground
+ * @param oilCarries whether the oil carries the water in it, so that it is thick as oil
+ * @param restart where it gels when it stands
  */
 @RecordBuilder
 public record LineResult(
@@ -42,8 +47,15 @@ public record LineResult(
     Optional<Crest> crest,
     Optional<Pressure> rating,
     Volume contents,
+    Computed<Viscosity> viscosity,
+    boolean oilCarries,
+    LineTemperatures temperatures,
+    Optional<Restart> restart,
     List<PipePoint> points)
     implements LineResultBuilder.With {
+
+  /** Coldest of the 394 oils that Ng and Egbogah 1983 drew their correlation from. */
+  private static final double COLD_F = 59;
 
   public LineResult {
     points = List.copyOf(points);
@@ -51,6 +63,16 @@ public record LineResult(
 
   /** The point past which the line runs part full. */
   public record Crest(Length distance, tankyard.engine.units.Elevation pipe) {}
+
+  /**
+   * Laminar flow of oil below 59 degF, colder than any published viscosity was measured at: such a
+   * loss carries a factor of two.
+   */
+  public boolean isColdLaminar() {
+    return oilCarries
+        && regime.equals(FlowRegime.LAMINAR.words())
+        && temperatures.ground().toFahrenheit() < COLD_F;
+  }
 
   /** The highest pressure anywhere along it. */
   public Pressure highest() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Service;
 import tankyard.engine.pipes.FlowState;
+import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.pipes.LinePoint;
 import tankyard.engine.pipes.LineWorking;
 import tankyard.engine.pipes.MarchResult;
@@ -21,25 +22,31 @@ import tankyard.engine.working.Computed;
  *
  * @param flow m3/s its loss was taken at, positive from its start to its end
  * @param flowWords why that rate
+ * @param fill what stands in it
  * @param downstreamPa gauge pressure it was marched from
  */
 public record LineRun(
     LaidLine laid,
     double flow,
     String flowWords,
-    LiquidState liquid,
+    LineFill fill,
     double downstreamPa,
     MarchResult march) {
 
+  /** Of a line at the temperature of the ground. */
   static LineRun of(
       LaidLine laid, double flow, String flowWords, LiquidState liquid, double downstreamPa) {
-    return new LineRun(
-        laid,
-        flow,
-        flowWords,
-        liquid,
-        downstreamPa,
-        laid.law().march(flow, liquid.liquid(), downstreamPa));
+    return of(laid, flow, flowWords, LineFill.even(laid, liquid), downstreamPa);
+  }
+
+  static LineRun of(
+      LaidLine laid, double flow, String flowWords, LineFill fill, double downstreamPa) {
+    return new LineRun(laid, flow, flowWords, fill, downstreamPa, fill.march(flow, downstreamPa));
+  }
+
+  /** What it carries, at the temperature of the ground. */
+  public LiquidState liquid() {
+    return fill.liquid();
   }
 
   public Computed<Pressure> lift() {
@@ -51,7 +58,7 @@ public record LineRun(
   }
 
   private LineWorking working() {
-    return new LineWorking(laid.law(), flow, liquid.liquid(), march);
+    return new LineWorking(fill.law(), flow, fill.pieces(), march);
   }
 
   /** The high point that governs, by its distance along the route on the map. */
@@ -75,11 +82,11 @@ public record LineRun(
     Service service = laid.line().service();
     boolean water =
         service != Service.FLOW_LINE && service != Service.OIL_LEG && service != Service.OVERFLOW;
-    return laid.pipe().ratingAt(liquid.temperature(), !water);
+    return laid.pipe().ratingAt(fill.warmest(), !water);
   }
 
   LineResult result() {
-    FlowState state = march.flows().get(0);
+    FlowState state = slowest();
     boolean forward = flow >= 0;
     Pressure up = Pressure.psiFromPascals(march.upstreamPascals());
     Pressure down = Pressure.psiFromPascals(downstreamPa);
@@ -99,7 +106,23 @@ public record LineRun(
         crest(),
         rating().map(Computed::value),
         Volume.of(Unit.BARREL.fromSi(laid.law().volumeM3()), Unit.BARREL),
+        liquid().viscosity(),
+        laid.line().service() == Service.OIL_LEG,
+        temperatures(),
+        Optional.empty(),
         points());
+  }
+
+  /** Where the liquid is thickest. */
+  private FlowState slowest() {
+    return march.flows().stream()
+        .reduce((a, b) -> b.reynolds() < a.reynolds() ? b : a)
+        .orElseThrow();
+  }
+
+  private LineTemperatures temperatures() {
+    return new LineTemperatures(
+        liquid().temperature(), fill.start(), fill.end(), fill.cooling().map(LineCooling::length));
   }
 
   private List<PipePoint> points() {
@@ -109,7 +132,7 @@ public record LineRun(
       points.add(
           new PipePoint(
               LaidLine.feet(point.distanceM()),
-              LaidLine.elevation(peg.groundM()),
+              LaidLine.elevation(laid.groundM(peg, point.distanceM())),
               LaidLine.elevation(point.elevationM()),
               Pressure.psiFromPascals(point.gaugePascals()),
               isPartFull(point.distanceM())));

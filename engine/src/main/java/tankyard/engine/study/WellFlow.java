@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import java.util.OptionalDouble;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Fraction;
@@ -62,6 +63,13 @@ record WellFlow(
   /** Share of the day it runs. */
   double shareOfDay() {
     return Math.min(1, 1 / running);
+  }
+
+  /** Temperature of what leaves it, K, if somebody typed it. */
+  OptionalDouble headK() {
+    return well.headTemperature().isPresent()
+        ? OptionalDouble.of(well.headTemperature().get().kelvins())
+        : OptionalDouble.empty();
   }
 
   /** At the top of the stroke. */

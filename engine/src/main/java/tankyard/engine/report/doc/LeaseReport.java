@@ -24,6 +24,7 @@ public final class LeaseReport {
     sections.addAll(WindowSection.of(draft));
     sections.addAll(WellSection.of(draft));
     sections.addAll(LineSection.of(draft));
+    sections.addAll(ColdSection.of(draft));
     sections.addAll(VesselSection.of(draft));
     sections.addAll(TankSection.of(draft));
     sections.addAll(SwitchSection.of(draft));
