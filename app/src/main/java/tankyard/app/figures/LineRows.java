@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tankyard.engine.study.LineResult;
+import tankyard.engine.study.Restart;
 import tankyard.engine.study.SharedLine;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
@@ -39,7 +40,34 @@ public final class LineRows {
             .plain("Length of pipe", "Along the ground.", r -> Optional.of(r.length()))
             .plain("Holds", "What drains back or spills.", r -> Optional.of(r.contents()))
             .rows();
-    return Stream.concat(rows.stream(), shared(figures, lineId).stream()).toList();
+    return Stream.of(rows, warmth(figures, lineId), shared(figures, lineId))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /** How warm it is, and what cold makes of it. */
+  private static List<FigureRow> warmth(CaseFigures figures, String lineId) {
+    return figures
+        .<LineResult>rows(c -> c.line(lineId))
+        .plain(
+            "Warm at its start",
+            "As cold as the ground where no well's temperature is typed.",
+            r -> Optional.of(r.temperatures().start()))
+        .plain("Warm at its end", "Of the liquid there.", r -> Optional.of(r.temperatures().end()))
+        .maybe(
+            "Cools over",
+            "Over this length the difference to the ground falls to 37 %.",
+            r -> r.temperatures().coolingLength())
+        .computed(
+            "Thick in the ground",
+            "Viscosity of what it carries, as cold as the ground. Cold laminar losses carry a factor"
+                + " of two.",
+            LineResult::viscosity)
+        .maybe(
+            "To start it again cold",
+            "Where it starts, once all lines to the separator stood below the oil's pour point.",
+            r -> r.restart().map(Restart::highest))
+        .rows();
   }
 
   /**

@@ -7,6 +7,7 @@ import tankyard.engine.lease.Thing;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.OverflowResult;
+import tankyard.engine.study.Restart;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.SwitchResult;
@@ -31,6 +32,10 @@ public final class ResultRows {
         .plain("of it static", "Height, and the oil above the inlet.", r -> Optional.of(r.lift()))
         .plain("of it friction", "Lost in the lines on the way.", r -> Optional.of(r.friction()))
         .plain("Stuffing box stands", "As typed above.", WellResult::limit)
+        .maybe(
+            "To start again cold",
+            "At the box, once its lines stood below the oil's pour point and gelled.",
+            r -> r.restart().map(Restart::highest))
         .plain(
             "Rate while running",
             "All fluid: the day's barrels come in the hours it runs.",

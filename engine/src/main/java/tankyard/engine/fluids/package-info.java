@@ -23,7 +23,7 @@
  * tankyard.engine.fluids.Atmosphere} gives the air's, to be added to a gauge. {@link
  * tankyard.engine.fluids.LiveOil} is oil with gas in solution.
  *
- * <p>Left out: sour gas, how oil swells with gas, wax, gel strength, heat. Immutable, thread-safe.
- * Uses {@code numeric}, {@code units}, {@code working}. Checked in {@code FluidsCheckedTest}.
+ * <p>Left out: sour gas, how oil swells with gas, wax. Immutable, thread-safe. Uses {@code
+ * numeric}, {@code units}, {@code working}. Checked in {@code FluidsCheckedTest}.
  */
 package tankyard.engine.fluids;

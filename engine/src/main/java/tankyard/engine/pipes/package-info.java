@@ -29,9 +29,9 @@
  * for water beside it. Fittings by Crane L/D, a fixed K, extra length or Darby's three constants:
  * {@link tankyard.engine.pipes.FittingLoss}.
  *
- * <p>Gas and liquid together: {@code pipes.gasliquid}. Left out: temperature along the line, water
- * hammer, what pipe stands (the catalogue) and where the ground lies (terrain). Immutable,
- * thread-safe. Uses {@code fluids}. Checked in {@code FrictionCheckedTest}; every law passes {@code
- * FlowLawContract}.
+ * <p>Gas and liquid together: {@code pipes.gasliquid}. Lines that cool: {@code LineCooling}; that
+ * gelled: {@code GelRestart}. Left out: water hammer, what pipe stands (the catalogue) and where
+ * the ground lies (terrain). Immutable, thread-safe. Uses {@code fluids}. Checked in {@code
+ * FrictionCheckedTest}; every law passes {@code FlowLawContract}.
  */
 package tankyard.engine.pipes;

@@ -30,7 +30,7 @@ final class Restarts {
   private final GatheringState state;
   private final Pressure strength;
   private final Map<String, Restart> byLine = new HashMap<>();
-  private final Map<String, Computed<Pressure>> byWell = new HashMap<>();
+  private final Map<String, Restart> byWell = new HashMap<>();
 
   private Restarts(CaseStudy study, GatheringState state, Pressure strength) {
     this.study = study;
@@ -63,7 +63,7 @@ final class Restarts {
     return Optional.ofNullable(byLine.get(id));
   }
 
-  Optional<Computed<Pressure>> well(String id) {
+  Optional<Restart> well(String id) {
     return Optional.ofNullable(byWell.get(id));
   }
 
@@ -80,12 +80,12 @@ final class Restarts {
       if (state.oilCarries(run)) {
         Computed<Pressure> gel = gel(run);
         gels.add(gel);
-        Computed<Pressure> highest = sum("at the start of the line", gaugePa, liftPa, gels);
-        byLine.merge(run.laid().id(), new Restart(gel, highest), Restarts::harder);
+        Restart here = restart("where the line starts", gaugePa, liftPa, gels);
+        byLine.merge(run.laid().id(), here, Restarts::harder);
       }
     }
     if (!gels.isEmpty()) {
-      byWell.put(wellId, sum("at the stuffing box", gaugePa, liftPa, gels));
+      byWell.put(wellId, restart("at the stuffing box", gaugePa, liftPa, gels));
     }
   }
 
@@ -98,10 +98,18 @@ final class Restarts {
     return b.highest().value().pascals() > a.highest().value().pascals() ? b : a;
   }
 
-  private static Computed<Pressure> sum(
+  private static Restart restart(
       String where, double gaugePa, double liftPa, List<Computed<Pressure>> sofar) {
     List<Computed<Pressure>> gels = List.copyOf(sofar);
     double gelPa = gels.stream().mapToDouble(g -> g.value().pascals()).sum();
+    return new Restart(
+        gels.get(gels.size() - 1),
+        Pressure.psiFromPascals(gelPa),
+        sum(where, gaugePa, liftPa, gelPa, gels));
+  }
+
+  private static Computed<Pressure> sum(
+      String where, double gaugePa, double liftPa, double gelPa, List<Computed<Pressure>> gels) {
     return Computed.of(
         Pressure.psiFromPascals(Math.max(0, gaugePa + liftPa + gelPa)),
         () ->

@@ -15,7 +15,7 @@ import tankyard.engine.working.Computed;
  * @param gauge the separator's gauge reading this was worked out for
  * @param lift part of it from differences in height and the oil above the inlet
  * @param friction part of it from line loss
- * @param restart pressure that starts its lines again after they stood cold, where they gel
+ * @param restart what starts its lines again after they stood cold, where they gel
  */
 @RecordBuilder
 public record WellResult(
@@ -27,5 +27,5 @@ public record WellResult(
     Pressure lift,
     Pressure friction,
     Optional<Pressure> limit,
-    Optional<Computed<Pressure>> restart)
+    Optional<Restart> restart)
     implements WellResultBuilder.With {}

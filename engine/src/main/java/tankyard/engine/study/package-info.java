@@ -16,7 +16,8 @@
  * tankyard.engine.study.Defaults} and listed by {@link tankyard.engine.study.Assumptions}; what
  * can't be worked out is a {@link tankyard.engine.study.Diagnosis} that names the thing.
  *
- * <p>Left out: gas in the lines, heat from the wells, waves. Immutable, thread-safe, no files, no
- * clock.
+ * <p>Where a well's temperature is typed its lines cool to the ground and thicken on the way
+ * ({@code Warmth}, {@code CoolingPieces}); what starts lines again that gelled is in {@code
+ * Restarts}. Left out: gas in the lines, waves. Immutable, thread-safe, no files, no clock.
  */
 package tankyard.engine.study;

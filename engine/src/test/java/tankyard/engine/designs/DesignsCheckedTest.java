@@ -1,13 +1,15 @@
 package tankyard.engine.designs;
 
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.LineResult;
+import tankyard.engine.study.LineTemperatures;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.verification.Answers;
 import tankyard.engine.verification.CheckedRows;
 import tankyard.engine.window.PressureLimit;
 
-/** Three leases worked by hand. */
+/** Four leases worked by hand. */
 class DesignsCheckedTest implements CheckedRows {
   @Override
   public String topic() {
@@ -19,6 +21,7 @@ class DesignsCheckedTest implements CheckedRows {
     osageBend(answers);
     sandstoneKnob(answers);
     coyoteCreek(answers);
+    blackWax(answers);
   }
 
   private static void osageBend(Answers answers) {
@@ -104,6 +107,36 @@ class DesignsCheckedTest implements CheckedRows {
     Design wider = base.withEach("/lines", "pipe", "steel-3");
     answers.put(
         "P3", "overflow-3", wider.today().overflows().get(0).capacity().value().toBarrelsPerDay());
+  }
+
+  private static void blackWax(Answers answers) {
+    for (String size : new String[] {"2", "3", "4"}) {
+      Design warm = Design.of("p6-black-wax" + (size.equals("2") ? "" : "-" + size + "in"));
+      Design design = warm.withoutEach("/wells", "headTemperature");
+      for (String at : new String[] {"july", "july-met", "january", "january-met"}) {
+        answers.put("P6", size + "-" + at, loss(design, at, "TR"));
+      }
+      answers.put("P6", size + "-restart", gel(design, "TR"));
+    }
+    Design three = Design.of("p6-black-wax-three-lines").withoutEach("/wells", "headTemperature");
+    answers.put("P6", "three-pulse", loss(three, "january", "FL-W2"));
+    answers.put(
+        "P6", "three-average", loss(three.withEach("/wells", "surge", 1), "january", "FL-W2"));
+    answers.put("P6", "three-restart", gel(three, "FL-W2"));
+    Design base = Design.of("p6-black-wax");
+    LineTemperatures trunk = base.caseOf("january").line("TR").orElseThrow().temperatures();
+    answers.put("P6", "cooling", trunk.coolingLength().orElseThrow().value().toFeet());
+    answers.put("P6", "wells-at-85", loss(base, "january", "TR"));
+    answers.put("P6", "water-back", loss(Design.of("p6-black-wax-water-return"), "july-met", "TR"));
+  }
+
+  private static double loss(Design design, String designCase, String line) {
+    return design.caseOf(designCase).line(line).orElseThrow().friction().value().toPsi();
+  }
+
+  private static double gel(Design design, String line) {
+    LineResult result = design.caseOf("january").line(line).orElseThrow();
+    return result.restart().orElseThrow().gel().value().toPsi();
   }
 
   private static double hours(StorageResult storage) {

@@ -16,12 +16,16 @@ import tankyard.engine.checks.injection.PermitPressureCheck;
 import tankyard.engine.checks.injection.PermitRateCheck;
 import tankyard.engine.checks.injection.PumpReliefCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
+import tankyard.engine.checks.lines.ColdLaminarCheck;
 import tankyard.engine.checks.lines.CommingledCheck;
+import tankyard.engine.checks.lines.GelUnknownCheck;
 import tankyard.engine.checks.lines.LineFastCheck;
 import tankyard.engine.checks.lines.LineSlowCheck;
 import tankyard.engine.checks.lines.PartFullCheck;
 import tankyard.engine.checks.lines.PipeNotRatedCheck;
 import tankyard.engine.checks.lines.PipeRatingCheck;
+import tankyard.engine.checks.lines.PourPointCheck;
+import tankyard.engine.checks.lines.RestartCheck;
 import tankyard.engine.checks.lines.StaggerCheck;
 import tankyard.engine.checks.site.AssumedCheck;
 import tankyard.engine.checks.site.DeepTrenchCheck;
@@ -73,6 +77,10 @@ public final class AllChecks {
           new NotCheckedCheck(),
           new NameplateCheck(),
           new PipeRatingCheck(),
+          new RestartCheck(),
+          new PourPointCheck(),
+          new GelUnknownCheck(),
+          new ColdLaminarCheck(),
           new LineFastCheck(),
           new CautionsCheck(),
           new PartFullCheck(),

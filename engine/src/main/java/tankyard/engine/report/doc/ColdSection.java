@@ -148,10 +148,10 @@ final class ColdSection {
         draft.headline(
             well.name() + ": to start its lines again",
             Figure.READING,
-            result.restart().orElseThrow());
+            result.restart().orElseThrow().highest());
     return List.of(
         well.name(),
-        shown.digits() + over(result.restart().get().value(), result.limit()),
+        shown.digits() + over(result.restart().get().highest().value(), result.limit()),
         result.limit().map(l -> draft.digits(Figure.READING, l)).orElse("not known"),
         shown.mark());
   }
@@ -181,6 +181,6 @@ final class ColdSection {
     return draft.results().cases().stream()
         .flatMap(c -> c.well(well.id()).stream())
         .filter(w -> w.restart().isPresent())
-        .max(Comparator.comparingDouble(w -> w.restart().get().value().pascals()));
+        .max(Comparator.comparingDouble(w -> w.restart().get().highest().value().pascals()));
   }
 }

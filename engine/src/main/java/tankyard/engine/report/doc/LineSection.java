@@ -8,9 +8,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import tankyard.engine.lease.Line;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
+import tankyard.engine.units.Figures;
 import tankyard.engine.units.Speed;
 import tankyard.engine.units.Unit;
 
@@ -42,10 +44,26 @@ final class LineSection {
             "Rate and speed are of the case in which the line loses most, and so is the working. A"
                 + " line that one well has to itself is taken at the top of the pump's stroke. A"
                 + " star marks a pressure above the pipe's rating. Where a crest is named, the line"
-                + " past it runs part full."));
+                + " past it runs part full."
+                + strokesMet()));
     SharedLineTable.of(draft, lines).ifPresent(blocks::add);
     SharedLineTable.words(draft).ifPresent(blocks::add);
     return List.of(new Section("Lines", blocks));
+  }
+
+  /** Which rule the shared lines were taken by, where a case takes strokes to meet. */
+  private String strokesMet() {
+    String met =
+        draft.results().cases().stream()
+            .map(CaseResult::designCase)
+            .filter(c -> c.sharedSurgeFactor() != 1)
+            .map(c -> "\"" + c.name() + "\" x " + Figures.significant(c.sharedSurgeFactor(), 3))
+            .collect(Collectors.joining(", "));
+    return met.isEmpty()
+        ? ""
+        : " Lines of several wells carry the sum of their wells; in case "
+            + met
+            + " is put on top, as if all strokes met. Strokes of different wells rarely do.";
   }
 
   private Block list(List<Line> lines) {
