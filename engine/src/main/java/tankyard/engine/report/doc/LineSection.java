@@ -45,7 +45,7 @@ final class LineSection {
                 + " line that one well has to itself is taken at the top of the pump's stroke. A"
                 + " star marks a pressure above the pipe's rating. Where a crest is named, the line"
                 + " past it runs part full."
-                + strokesMet()));
+                + section.strokesMet()));
     SharedLineTable.of(draft, lines).ifPresent(blocks::add);
     SharedLineTable.words(draft).ifPresent(blocks::add);
     return List.of(new Section("Lines", blocks));
