@@ -20,7 +20,7 @@ public final class Columns {
     TableColumn<S, String> column = new TableColumn<>(title);
     column.setPrefWidth(width);
     column.setCellValueFactory(row -> new ReadOnlyObjectWrapper<>(of.apply(row.getValue())));
-    column.setCellFactory(WrappedCell::new);
+    column.setCellFactory(c -> new WordsCell<>());
     return column;
   }
 

@@ -216,7 +216,7 @@ final class ProfilePlot extends Region {
         double x = scale.sharp(axis.ticks().get(i));
         set(lines.get(i), x, top, x, foot + 3);
         double width = labels.get(i).prefWidth(-1);
-        put(labels.get(i), Math.min(x - width / 2, scale.to() + RIGHT - width), foot + 3);
+        put(labels.get(i), Math.min(x - width / 2, scale.to() + RIGHT / 2 - width), foot + 3);
       }
     }
 

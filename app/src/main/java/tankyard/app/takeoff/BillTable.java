@@ -22,7 +22,7 @@ final class BillTable extends TableView<BillRow> {
     getColumns().add(Columns.number("Quantity", 84, BillRow::quantity, BillRow::quantityDigits));
     getColumns().add(Columns.words("Unit", 50, BillRow::unit));
     TableColumn<BillRow, BillRow> price =
-        Columns.number("Price", 78, BillRow::unitPrice, BillRow::price);
+        Columns.number("Price", 92, BillRow::unitPrice, BillRow::price);
     price.getStyleClass().add("price-column");
     getColumns().add(price);
     getColumns().add(Columns.number("Total", 92, r -> r.sum().doubleValue(), BillRow::total));
