@@ -3,6 +3,7 @@ package tankyard.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -39,6 +40,9 @@ import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
+import tankyard.engine.report.doc.Page;
+import tankyard.engine.report.doc.Results;
+import tankyard.engine.report.sheet.PlainSheet;
 
 /**
  * The studio put together. The only place that knows every part; what it needs of the world outside
@@ -231,6 +235,15 @@ public final class Studio {
     } catch (IOException e) {
       throw new UncheckedIOException("The demo lease of the catalogue can't be read", e);
     }
+  }
+
+  /** Of the latest answer, which is there before this can be asked for. */
+  void exportPage(Page page) {
+    Results results =
+        Results.of(
+            solve.latest().orElseThrow().answer(), outside.catalog().catalog(), outside.today());
+    String text = PlainSheet.print(page.of(results, view.units()));
+    desk.export(page.word() + ".txt", ".txt", "Text", file -> Files.writeString(file, text));
   }
 
   void exportPicture() {

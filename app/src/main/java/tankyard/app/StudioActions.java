@@ -18,6 +18,7 @@ import tankyard.app.shell.Menus;
 import tankyard.app.shell.StudioWindow;
 import tankyard.app.style.Shade;
 import tankyard.engine.lease.Status;
+import tankyard.engine.report.doc.Page;
 import tankyard.engine.units.UnitSystem;
 
 /** Every action of the window and the menus they stand in. */
@@ -57,7 +58,17 @@ final class StudioActions {
     add("save", "Save", "Shortcut+S", studio.desk()::save);
     add("save-as", "Save as\u2026", "Shortcut+Shift+S", studio.desk()::saveAs);
     add("picture", "Export the map as a picture\u2026", "", studio::exportPicture);
+    page("sheet", "Print the whole sheet to a file\u2026", Page.SHEET);
+    page("settings-page", "Print the settings page to a file\u2026", Page.SETTINGS);
+    page("gauge-tables", "Print the gauge tables to a file\u2026", Page.GAUGE);
     add("quit", "Quit", "Shortcut+Q", this::quit);
+  }
+
+  /** There is something to print once the lease has been worked out. */
+  private void page(String id, String words, Page page) {
+    actions.add(
+        Action.of(id, words, "", () -> studio.exportPage(page))
+            .when(studio.solve().latestProperty().map(solved -> true).orElse(false)));
   }
 
   /** As if the window's own close button were pressed, so that unsaved changes are asked about. */
@@ -168,6 +179,9 @@ final class StudioActions {
                 "save-as",
                 Menus.RULE,
                 "picture",
+                "sheet",
+                "settings-page",
+                "gauge-tables",
                 Menus.RULE,
                 "quit"));
     file.getItems().add(3, Menus.changing("menu-recent", "Open a recent file", recent()));

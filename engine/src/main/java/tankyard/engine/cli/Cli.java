@@ -37,6 +37,7 @@ public final class Cli {
             .addSubcommand(new SizeCommand(errand))
             .addSubcommand(new CheckCommand(errand))
             .addSubcommand(new BillCommand(errand))
+            .addSubcommand(new PageCommand(errand))
             .addSubcommand(new DemoCommand(errand));
     OneLineErrors errors = new OneLineErrors();
     all.setParameterExceptionHandler(errors).setExecutionExceptionHandler(errors);

@@ -4,16 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.api.Tankyard;
-import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Catalogs;
-import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.report.doc.Results;
@@ -49,24 +43,6 @@ final class Errand {
   /** Works a lease out for the reports. */
   Results results(Lease lease, LocalDate date) {
     Tankyard tankyard = Tankyard.with(source, date);
-    LeaseAnswer answer = tankyard.answer(lease);
-    return new Results(
-        answer.lease(),
-        answer.cases(),
-        answer.windows(),
-        answer.berm(),
-        answer.findings(),
-        answer.bill(),
-        answer.diagnoses(),
-        answer.assumptions(),
-        pipeNames(tankyard.catalog(), lease),
-        date);
-  }
-
-  private static Map<String, String> pipeNames(Catalog catalog, Lease lease) {
-    Map<String, String> names = new HashMap<>();
-    List<Pipe> pipes = catalog.withOwnPipes(lease.ownPipes()).list(Pipe.class);
-    pipes.forEach(p -> names.put(p.id(), p.name()));
-    return names;
+    return Results.of(tankyard.answer(lease), tankyard.catalog(), date);
   }
 }

@@ -23,6 +23,10 @@ class UnusableInputTest {
     assertThat(typed.err()).contains(words);
   }
 
+  private static String[] words(String command, String file) {
+    return (command + "\n" + file).replaceFirst(" ", "\n").split("\n");
+  }
+
   private String file(String text) throws IOException {
     Path file = folder.resolve("bad.lease.json");
     Files.writeString(file, text, StandardCharsets.UTF_8);
@@ -30,16 +34,21 @@ class UnusableInputTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"size", "check", "bill"})
+  @CsvSource({"size", "check", "bill", "page settings"})
   void aMissingFile(String command) {
     String none = folder.resolve("none.lease.json").toString();
-    refused(Typed.run(command, none), none, "no such file");
+    refused(Typed.run(words(command, none)), none, "no such file");
   }
 
   @ParameterizedTest
-  @CsvSource({"size", "check", "bill"})
+  @CsvSource({"size", "check", "bill", "page settings"})
   void aFolderInPlaceOfAFile(String command) {
-    refused(Typed.run(command, folder.toString()), folder.toString(), "a folder");
+    refused(Typed.run(words(command, folder.toString())), folder.toString(), "a folder");
+  }
+
+  @Test
+  void aPageThatIsNone() {
+    refused(Typed.run("page", "poster", Typed.example("p1-osage-bend")), "poster", "settings");
   }
 
   @Test

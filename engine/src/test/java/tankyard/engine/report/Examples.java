@@ -6,9 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.PriceList;
@@ -37,18 +35,8 @@ public final class Examples {
   }
 
   private static Results of(Path file) throws IOException {
-    LeaseAnswer a =
-        new Tankyard(Catalog.empty(), PriceList.empty(), DAY).answer(LeaseFiles.read(file));
-    return new Results(
-        a.lease(),
-        a.cases(),
-        a.windows(),
-        a.berm(),
-        a.findings(),
-        a.bill(),
-        a.diagnoses(),
-        a.assumptions(),
-        Map.of(),
-        DAY);
+    Catalog none = Catalog.empty();
+    Tankyard tankyard = new Tankyard(none, PriceList.empty(), DAY);
+    return Results.of(tankyard.answer(LeaseFiles.read(file)), none, DAY);
   }
 }

@@ -1,9 +1,13 @@
 package tankyard.engine.report.doc;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import tankyard.engine.api.LeaseAnswer;
+import tankyard.engine.catalog.Catalog;
+import tankyard.engine.catalog.Pipe;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
@@ -40,6 +44,30 @@ public record Results(
     diagnoses = List.copyOf(diagnoses);
     assumptions = List.copyOf(assumptions);
     pipeNames = Map.copyOf(pipeNames);
+  }
+
+  /**
+   * An answer, ready to print.
+   *
+   * @param catalog it was worked out with, for the names of pipes
+   */
+  public static Results of(LeaseAnswer a, Catalog catalog, LocalDate date) {
+    Map<String, String> names = new HashMap<>();
+    catalog
+        .withOwnPipes(a.lease().ownPipes())
+        .list(Pipe.class)
+        .forEach(p -> names.put(p.id(), p.name()));
+    return new Results(
+        a.lease(),
+        a.cases(),
+        a.windows(),
+        a.berm(),
+        a.findings(),
+        a.bill(),
+        a.diagnoses(),
+        a.assumptions(),
+        names,
+        date);
   }
 
   /** What a person calls a thing, a line or a case. */

@@ -3,6 +3,7 @@ package tankyard.engine.report.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.report.Examples;
@@ -23,7 +24,7 @@ class HeadlineTest {
     int looked = 0;
     for (Results results : Examples.all()) {
       for (UnitSystem units : UnitSystem.values()) {
-        for (Headline headline : LeaseReport.of(results, units).headlines()) {
+        for (Headline headline : headlines(results, units)) {
           looked++;
           if (!agrees(headline)) {
             wrong.add(
@@ -40,6 +41,12 @@ class HeadlineTest {
     }
     assertThat(wrong).isEmpty();
     assertThat(looked).isGreaterThan(500);
+  }
+
+  private static List<Headline> headlines(Results results, UnitSystem units) {
+    return Arrays.stream(Page.values())
+        .flatMap(page -> page.of(results, units).headlines().stream())
+        .toList();
   }
 
   private static boolean agrees(Headline headline) {

@@ -1,0 +1,201 @@
+package tankyard.engine.report.doc;
+
+import static tankyard.engine.report.doc.Block.Column.text;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import tankyard.engine.lease.DumpValve;
+import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Tank;
+import tankyard.engine.study.Defaults;
+import tankyard.engine.study.InjectionResult;
+import tankyard.engine.study.SwitchResult;
+import tankyard.engine.units.AmountText;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
+import tankyard.engine.window.PressureLimit;
+import tankyard.engine.window.Setting;
+import tankyard.engine.window.Window;
+import tankyard.engine.working.Computed;
+
+/** What each thing at the battery is set to, a row each. */
+final class SettingRows {
+  static final List<Block.Column> COLUMNS =
+      List.of(text("what"), text("set to"), text("why"), text("working"));
+
+  private final Draft draft;
+  private final List<List<String>> rows = new ArrayList<>();
+
+  SettingRows(Draft draft) {
+    this.draft = draft;
+  }
+
+  List<List<String>> all() {
+    draft.results().lease().separators().stream()
+        .filter(s -> s.status().stays())
+        .forEach(this::separator);
+    draft.results().lease().tanks().stream().filter(t -> t.status().stays()).forEach(this::tank);
+    draft.results().lease().injectionPumps().stream()
+        .filter(p -> p.status().stays())
+        .forEach(this::pump);
+    return List.copyOf(rows);
+  }
+
+  private void row(String what, String setTo, String why, String mark) {
+    rows.add(List.of(what, setTo, why, mark));
+  }
+
+  private void separator(Separator separator) {
+    draft.results().windows().stream()
+        .filter(w -> w.separatorId().equals(separator.id()))
+        .forEach(w -> window(separator, w));
+    row(
+        separator.name() + ", relief valve",
+        separator.relief().map(p -> draft.words(Figure.READING, p)).orElse("not known"),
+        separator.relief().isPresent() ? "no valve before or behind it" : "find out before filling",
+        "");
+    dumpValve(separator);
+  }
+
+  private void window(Separator separator, Window window) {
+    Optional<Setting> setting = window.setting();
+    if (setting.isEmpty()) {
+      row(separator.name() + ", regulator", "nothing works", "see the findings on the sheet", "");
+    }
+    setting.ifPresent(s -> regulator(separator, s));
+    window
+        .least()
+        .ifPresent(
+            l ->
+                gauge(
+                    separator,
+                    "gauge never below",
+                    l,
+                    Rounding.UP,
+                    ": below it water stops going"));
+    window.most().ifPresent(l -> gauge(separator, "gauge never above", l, Rounding.DOWN, ""));
+  }
+
+  private void regulator(Separator separator, Setting setting) {
+    Draft.Shown shown =
+        draft.headline(
+            separator.name() + ": regulator set to", Figure.READING, setting.regulator());
+    row(
+        separator.name() + ", regulator",
+        shown.digits() + " " + shown.unit(),
+        "the gauge then reads "
+            + draft.words(Figure.READING, setting.gauge())
+            + ", and "
+            + draft.words(Figure.READING, setting.gaugeAtFlow())
+            + " at full oil flow",
+        shown.mark());
+  }
+
+  private void gauge(
+      Separator separator, String words, PressureLimit limit, Rounding rounding, String what) {
+    Draft.Shown shown =
+        draft.headline(separator.name() + ": " + words, Figure.READING, rounding, limit.gauge());
+    row(
+        separator.name() + ", " + words,
+        shown.digits() + " " + shown.unit(),
+        limit.name() + what,
+        shown.mark());
+  }
+
+  private void dumpValve(Separator separator) {
+    DumpValve valve = separator.dumpValve();
+    String travel = AmountText.print(valve.workingTravel().orElse(Defaults.DUMP_TRAVEL).typed());
+    row(
+        separator.name() + ", dump valve",
+        "opens " + travel + " at the design rate",
+        "counted on so in the least",
+        "");
+    valve
+        .floatBall()
+        .ifPresent(
+            ball ->
+                row(
+                    separator.name() + ", float",
+                    AmountText.print(ball.diameter().typed())
+                        + " ball weighted to "
+                        + AmountText.print(ball.weight().typed()),
+                    "sinks in the oil and swims in the brine",
+                    ""));
+  }
+
+  private void tank(Tank tank) {
+    hardest(
+            c -> c.switches().stream().filter(s -> s.tankId().equals(tank.id())),
+            Comparator.comparingDouble(s -> s.highest().value().metres()))
+        .ifPresent(high -> highSwitch(tank, high));
+    if (tank.duty() == Tank.Duty.WATER) {
+      row(tank.name() + ", pump starts", height(tank.pumpOn()), "a float or switch", "");
+      row(tank.name() + ", pump stops", height(tank.pumpOff()), "above its nozzle", "");
+    }
+  }
+
+  private static String height(Optional<Length> typed) {
+    return typed.map(h -> Tape.words(h, Rounding.NEAREST)).orElse("not chosen");
+  }
+
+  private void highSwitch(Tank tank, SwitchResult high) {
+    Computed<Length> highest = high.highest();
+    Length lower =
+        high.height().filter(h -> h.metres() <= highest.value().metres()).orElse(highest.value());
+    boolean asBuilt = high.height().filter(h -> h.metres() <= lower.metres()).isPresent();
+    String mark = draft.mark(highest.working());
+    row(
+        tank.name() + ", high switch",
+        lower.metres() > 0 ? Tape.words(lower, Rounding.DOWN) : "no height is low enough",
+        asBuilt
+            ? "as drawn; may sit up to " + Tape.words(highest.value(), Rounding.DOWN)
+            : "the highest that leaves room for what still comes",
+        mark);
+  }
+
+  private void pump(InjectionPump pump) {
+    row(
+        pump.name() + ", rate",
+        draft.words(Figure.RATE, pump.rate()),
+        "sheaves for this while it runs",
+        "");
+    row(
+        pump.name() + ", relief valve",
+        pump.relief().map(p -> draft.words(Figure.HIGH, p)).orElse("not known"),
+        "piped to the tank, nothing shut before it",
+        "");
+    hardest(
+            c ->
+                c.injections().stream()
+                    .filter(i -> i.pumpId().equals(pump.id()) && i.redLine().isPresent()),
+            Comparator.comparingDouble(SettingRows::redLinePa))
+        .flatMap(InjectionResult::redLine)
+        .ifPresent(line -> redLine(pump, line));
+  }
+
+  private static double redLinePa(InjectionResult result) {
+    return result.redLine().map(l -> l.value().pascals()).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private void redLine(InjectionPump pump, Computed<Pressure> line) {
+    Draft.Shown shown =
+        draft.headline(pump.name() + ": red line", Figure.HIGH, Rounding.DOWN, line);
+    row(
+        pump.name() + ", red line on its gauge",
+        shown.digits() + " " + shown.unit(),
+        "there the wellhead is at its permit",
+        shown.mark());
+  }
+
+  /** The result of the case that asks most of a setting. */
+  private <T> Optional<T> hardest(
+      Function<tankyard.engine.study.CaseResult, Stream<T>> of, Comparator<T> byHardness) {
+    return draft.results().cases().stream().flatMap(of).min(byHardness);
+  }
+}

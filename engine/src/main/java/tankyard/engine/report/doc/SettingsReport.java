@@ -1,0 +1,109 @@
+package tankyard.engine.report.doc;
+
+import static tankyard.engine.report.doc.Block.Column.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import tankyard.engine.units.UnitSystem;
+
+/**
+ * The page that hangs at the battery: what everything is set to, how the valves stand, the order of
+ * starting up, and what to do first when something looks wrong. Settings are rounded to the side
+ * that keeps inside the limits.
+ */
+public final class SettingsReport {
+  private SettingsReport() {}
+
+  public static Report of(Results results, UnitSystem units) {
+    Draft draft = new Draft(results, units);
+    List<Section> sections = new ArrayList<>();
+    sections.add(Section.of("Set to", new Block.Table("", SettingRows.COLUMNS, rows(draft))));
+    sections.add(Section.of("Valves in normal running", new Block.Points(valves(results))));
+    sections.add(Section.of("Starting up, in this order", new Block.Points(startUp(results))));
+    sections.add(Section.of("If this, do that first", trouble()));
+    sections.add(Section.of("Fill in by hand", new Block.Points(blanks())));
+    return draft.finish(LeaseReport.STANDING, sections);
+  }
+
+  private static List<List<String>> rows(Draft draft) {
+    return new SettingRows(draft).all();
+  }
+
+  private static List<String> valves(Results results) {
+    List<String> points = new ArrayList<>();
+    points.add("Hand valves on the water leg and the oil leg: open, and tagged so.");
+    points.add("Bypass round the dump valve, if there is one: shut.");
+    points.add("Overflow between tanks: no valve in it, or locked open.");
+    points.add("Relief valve: nothing shut ahead of it or behind it, its outlet led to a tank.");
+    if (results.berm().isPresent()) {
+      points.add("Berm drain: shut and locked; open only after looking at the water.");
+    }
+    if (!results.lease().injectionPumps().isEmpty()) {
+      points.add("Injection pump: suction and discharge open before it starts.");
+    }
+    points.add("Load lines of the oil tanks: shut and sealed as the purchaser asks.");
+    return points;
+  }
+
+  private static List<String> startUp(Results results) {
+    List<String> points = new ArrayList<>();
+    points.add("Walk the lines; every union and plug made up; nobody in a tank or a trench.");
+    points.add("Screw the regulator out, then fill the separator with water to the interface.");
+    points.add("Work the float by hand: the dump valve opens and shuts without sticking.");
+    points.add("Lift each high switch: the wells' contactors drop out.");
+    points.add("Bring one well on; vent the gas until liquid stands at the oil outlet.");
+    points.add("Screw the regulator in until the gauge reads the setting above.");
+    points.add("Bring the other wells on one at a time; read the gauge and every stuffing box.");
+    points.add("See water arrive in the water tank and oil, not water, in the oil tank.");
+    if (!results.lease().injectionPumps().isEmpty()) {
+      points.add(
+          "Fill the pump and its suction, then start it; read its gauge against the red line.");
+    }
+    points.add("Come back within the first night: levels, gauge, leaks at every joint.");
+    return points;
+  }
+
+  private static Block trouble() {
+    return new Block.Table(
+        "",
+        List.of(text("seen"), text("likely"), text("first")),
+        List.of(
+            List.of(
+                "gauge below the least, water tank not filling",
+                "regulator held open, a leg broken, the vessel drained to its interface",
+                "stop the wells; look along both legs"),
+            List.of(
+                "gauge above the most and climbing",
+                "regulator stuck or the oil leg frozen or shut",
+                "stop the wells; open nothing under pressure by hand"),
+            List.of(
+                "oil tank fills fast and is mostly water",
+                "dump valve plugged or its hand valve shut",
+                "open the valve or the bypass; count on all the fluid coming over"),
+            List.of(
+                "oil in the water tank",
+                "dump valve held open, float too light or sunk",
+                "shut the water leg by hand; stop the injection pump before oil reaches it"),
+            List.of(
+                "water tank high, pump not running",
+                "pump tripped, belt, suction, well shut",
+                "stop the wells; start the pump only after its cause is found"),
+            List.of(
+                "pump gauge at the red line",
+                "well taking less, valve shut, line plugged",
+                "stop the pump: the permit holds at the wellhead"),
+            List.of(
+                "wet ground",
+                "line, tank or separator leaks",
+                "stop the wells; shut both ends; report as the rules ask")));
+  }
+
+  private static List<String> blanks() {
+    return List.of(
+        "Pumper and telephone: ..............................................................",
+        "Who to call for a spill, federal, state and landowner: .............................",
+        "Injection permit, its pressure and its rate: .......................................",
+        "H2S on this lease, measured on: ....................................................",
+        "These settings were put in on, by: .................................................");
+  }
+}

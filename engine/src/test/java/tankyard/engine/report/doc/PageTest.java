@@ -1,0 +1,99 @@
+package tankyard.engine.report.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tankyard.engine.report.Examples;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
+import tankyard.engine.units.UnitSystem;
+
+/** The pages for the people at the battery. */
+class PageTest {
+  private static List<String> row(Report report, String section, String first) {
+    return report.sections().stream()
+        .filter(s -> s.title().equals(section))
+        .flatMap(s -> s.blocks().stream())
+        .filter(Block.Table.class::isInstance)
+        .flatMap(b -> ((Block.Table) b).rows().stream())
+        .filter(r -> r.get(0).equals(first))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void settingsAreThoseOfTheWindow() throws Exception {
+    Report page = Page.SETTINGS.of(Examples.of("p1-osage-bend"), UnitSystem.FIELD);
+
+    // By hand: least 7.51, most 27 at the relief valve, set 9.
+    assertThat(row(page, "Set to", "Separator, regulator").get(1)).isEqualTo("9.0 psi");
+    assertThat(row(page, "Set to", "Separator, gauge never below"))
+        .contains("7.6 psi", "Water tank's inlet: below it water stops going");
+    assertThat(row(page, "Set to", "Separator, gauge never above"))
+        .contains("27.0 psi", "Separator's relief valve");
+    assertThat(row(page, "Set to", "Oil tank 1, high switch").get(1)).isEqualTo("14 ft 0 in");
+  }
+
+  @Test
+  void aWindowWithoutASettingSaysSo() throws Exception {
+    Results p1 = Examples.of("p1-osage-bend");
+    Results shut =
+        new Results(
+            p1.lease(),
+            p1.cases(),
+            p1.windows().stream()
+                .map(
+                    w ->
+                        new tankyard.engine.window.Window(
+                            w.separatorId(),
+                            w.separatorName(),
+                            w.least(),
+                            w.most(),
+                            w.needed(),
+                            w.allowed(),
+                            w.tankAlone(),
+                            w.oilLeg(),
+                            w.notChecked(),
+                            w.buildUp(),
+                            java.util.Optional.empty(),
+                            java.util.Optional.empty()))
+                .toList(),
+            p1.berm(),
+            p1.findings(),
+            p1.bill(),
+            p1.diagnoses(),
+            p1.assumptions(),
+            p1.pipeNames(),
+            p1.date());
+
+    assertThat(row(Page.SETTINGS.of(shut, UnitSystem.FIELD), "Set to", "Separator, regulator"))
+        .contains("nothing works");
+  }
+
+  @Test
+  void aGaugeTableHoldsWhatItsTankHolds() throws Exception {
+    Report page = Page.GAUGE.of(Examples.of("p3-coyote-creek"), UnitSystem.FIELD);
+
+    // By hand: a 12-ft tank holds 20.14 bbl a foot, 261.9 bbl at 13 ft and 271.9 at 13 ft 6 in.
+    List<String> thirteen = row(page, "Gauge table of New 300, oil, barrels from the bottom", "13");
+    assertThat(thirteen.get(1)).isEqualTo("261.9");
+    assertThat(thirteen.get(7)).isEqualTo("271.9");
+    assertThat(thirteen).hasSize(13);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "13.9, DOWN, 13 ft 10 3/4 in",
+    "13.9, UP, 13 ft 11 in",
+    "14, DOWN, 14 ft 0 in",
+    "0.02, NEAREST, 0 ft 1/4 in",
+    "7.5, NEAREST, 7 ft 6 in",
+    "11.9999, NEAREST, 12 ft 0 in"
+  })
+  void aTapeReadsInQuartersOfAnInch(double feet, Rounding rounding, String words) {
+    assertThat(Tape.words(Length.ofFeet(feet), rounding)).isEqualTo(words);
+  }
+}
