@@ -12,6 +12,9 @@ import tankyard.engine.catalog.PriceList;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.all.AllChecks;
+import tankyard.engine.cures.CureBook;
+import tankyard.engine.cures.CureFinder;
+import tankyard.engine.cures.Trial;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.pricing.Bill;
@@ -76,6 +79,22 @@ public final class Tankyard {
     cancel.check();
     return new LeaseAnswer(
         lease, cases, windows, berm, findings, bill(survey), survey.diagnoses(), assumptions);
+  }
+
+  /**
+   * What would open each separator's window, or save its cold lines, in psi and in money. A full
+   * working-out for each change that is tried: for when somebody asks, not while a lease is edited.
+   *
+   * @throws java.util.concurrent.CancellationException when called off
+   */
+  public List<CureBook> cures(Lease lease, Cancel cancel) {
+    Survey survey = Survey.of(lease, catalog);
+    List<CaseStudy> studies = lease.cases().stream().map(c -> new CaseStudy(survey, c)).toList();
+    return CureFinder.find(studies, changed -> worked(answer(changed, cancel)));
+  }
+
+  private static Trial.Worked worked(LeaseAnswer answer) {
+    return new Trial.Worked(answer.windows(), answer.findings(), answer.bill());
   }
 
   private static List<CaseResult> results(

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.Optional;
+import tankyard.engine.api.Cancel;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.CatalogSource;
 import tankyard.engine.catalog.Catalogs;
@@ -43,6 +44,7 @@ final class Errand {
   /** Works a lease out for the reports. */
   Results results(Lease lease, LocalDate date) {
     Tankyard tankyard = Tankyard.with(source, date);
-    return Results.of(tankyard.answer(lease), tankyard.catalog(), date);
+    return Results.of(tankyard.answer(lease), tankyard.catalog(), date)
+        .withCures(tankyard.cures(lease, Cancel.NEVER));
   }
 }

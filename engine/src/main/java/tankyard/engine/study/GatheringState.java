@@ -40,7 +40,7 @@ public final class GatheringState {
   }
 
   /** Whether the oil carries the water in a line. */
-  boolean oilCarries(LineRun run) {
+  public boolean oilCarries(LineRun run) {
     return fluids.oilCarries(mix.waterCut(run.laid().id()));
   }
 

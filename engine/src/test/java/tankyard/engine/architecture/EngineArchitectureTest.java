@@ -53,6 +53,7 @@ class EngineArchitectureTest {
           .definedBy(
               "tankyard.engine.window..",
               "tankyard.engine.checks..",
+              "tankyard.engine.cures..",
               "tankyard.engine.takeoff..",
               "tankyard.engine.pricing..")
           .layer("quick sums")

@@ -7,9 +7,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import tankyard.engine.api.Cancel;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.PriceList;
+import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.report.doc.Results;
 
@@ -37,6 +39,8 @@ public final class Examples {
   private static Results of(Path file) throws IOException {
     Catalog none = Catalog.empty();
     Tankyard tankyard = new Tankyard(none, PriceList.empty(), DAY);
-    return Results.of(tankyard.answer(LeaseFiles.read(file)), none, DAY);
+    Lease lease = LeaseFiles.read(file);
+    return Results.of(tankyard.answer(lease), none, DAY)
+        .withCures(tankyard.cures(lease, Cancel.NEVER));
   }
 }

@@ -1,6 +1,7 @@
 package tankyard.engine.checks.vessels;
 
 import java.util.Optional;
+import tankyard.engine.catalog.NextSize;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.pipes.LineLaw;

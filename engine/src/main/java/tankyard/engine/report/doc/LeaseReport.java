@@ -33,6 +33,7 @@ public final class LeaseReport {
     sections.addAll(BermSection.of(draft));
     sections.addAll(FindingSection.of(draft));
     sections.addAll(BillSection.of(draft));
+    sections.addAll(CureSection.of(draft));
     sections.addAll(AssumptionSection.of(draft));
     return draft.finish(STANDING, sections);
   }

@@ -9,6 +9,7 @@ import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.cures.CureBook;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
@@ -23,6 +24,7 @@ import tankyard.engine.window.Window;
 /**
  * Everything that was worked out for one lease, as a report needs it.
  *
+ * @param cures what would help, one book for each separator; empty where nobody asked
  * @param pipeNames what the catalogue calls each pipe, by id
  * @param date printed on top
  */
@@ -35,6 +37,7 @@ public record Results(
     Bill bill,
     List<Diagnosis> diagnoses,
     List<Assumption> assumptions,
+    List<CureBook> cures,
     Map<String, String> pipeNames,
     LocalDate date) {
   public Results {
@@ -43,6 +46,7 @@ public record Results(
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
     assumptions = List.copyOf(assumptions);
+    cures = List.copyOf(cures);
     pipeNames = Map.copyOf(pipeNames);
   }
 
@@ -66,7 +70,24 @@ public record Results(
         a.bill(),
         a.diagnoses(),
         a.assumptions(),
+        List.of(),
         names,
+        date);
+  }
+
+  /** The same with what would help. */
+  public Results withCures(List<CureBook> found) {
+    return new Results(
+        lease,
+        cases,
+        windows,
+        berm,
+        findings,
+        bill,
+        diagnoses,
+        assumptions,
+        found,
+        pipeNames,
         date);
   }
 

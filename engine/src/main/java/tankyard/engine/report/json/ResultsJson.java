@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.cures.CureBook;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.report.doc.LeaseReport;
@@ -71,6 +72,7 @@ public final class ResultsJson {
         results.berm(),
         results.findings(),
         results.bill(),
+        results.cures(),
         results.diagnoses(),
         results.assumptions(),
         new Workings(book));
@@ -89,6 +91,7 @@ public final class ResultsJson {
       Optional<BermResult> berm,
       List<Finding> findings,
       Bill bill,
+      List<CureBook> cures,
       List<Diagnosis> diagnoses,
       List<Assumption> assumptions,
       Workings workings) {}

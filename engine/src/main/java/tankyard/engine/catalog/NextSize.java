@@ -1,15 +1,13 @@
-package tankyard.engine.checks.vessels;
+package tankyard.engine.catalog;
 
 import java.util.Comparator;
 import java.util.Optional;
-import tankyard.engine.catalog.Catalog;
-import tankyard.engine.catalog.Pipe;
 
 /** The next size up of the same material, in the class closest to the pipe's own. */
-final class NextSize {
+public final class NextSize {
   private NextSize() {}
 
-  static Optional<Pipe> after(Pipe pipe, Catalog catalog) {
+  public static Optional<Pipe> after(Pipe pipe, Catalog catalog) {
     return catalog.list(Pipe.class).stream()
         .filter(p -> p.material() == pipe.material())
         .filter(p -> p.nominal().compareTo(pipe.nominal()) > 0)

@@ -1,0 +1,148 @@
+package tankyard.engine.cures;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import tankyard.engine.api.Cancel;
+import tankyard.engine.api.Tankyard;
+import tankyard.engine.catalog.Catalog;
+import tankyard.engine.catalog.PriceList;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.leasefile.LeaseFiles;
+import tankyard.engine.units.Length;
+
+/** A cure says what the lease would say if it were drawn. */
+class CureFinderTest {
+  private static final Tankyard TANKYARD =
+      new Tankyard(Catalog.empty(), PriceList.empty(), LocalDate.of(2026, 5, 1));
+
+  private static Lease example(String name) {
+    try {
+      return LeaseFiles.read(Path.of("../docs/examples", name + ".lease.json"));
+    } catch (Exception e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static CureBook book(Lease lease) {
+    return TANKYARD.cures(lease, Cancel.NEVER).get(0);
+  }
+
+  private static CureResult the(CureBook book, String id, String words) {
+    List<CureResult> found =
+        book.cures().stream().filter(c -> c.id().equals(id) && c.words().contains(words)).toList();
+    assertThat(found).as(id + " in " + book.cures()).hasSize(1);
+    return found.get(0);
+  }
+
+  private static double least(Lease lease) {
+    return TANKYARD.answer(lease).windows().get(0).least().orElseThrow().gauge().value().toPsi();
+  }
+
+  @Test
+  void aDeeperTrenchIsWorthWhatTheSameLeaseWithTheTrenchDrawnSays() {
+    CureResult deeper = the(book(example("p2-sandstone-knob")), "deeper-trench", "6 ft");
+
+    assertThat(deeper.least().orElseThrow().toPsi())
+        .isCloseTo(least(example("p2-sandstone-knob-deeper")), within(1e-9));
+    assertThat(deeper.gained().toPsi()).isCloseTo(2.8, within(0.1)); // by hand: 14.5 and 11.7
+    assertThat(deeper.billing()).isEqualTo(CureResult.Billing.PART);
+  }
+
+  @Test
+  void aBiggerLegIsWorthWhatTheSameLeaseInTheBiggerPipeSays() {
+    CureResult bigger = the(book(example("p2-sandstone-knob-2in")), "bigger-leg", "3-in");
+
+    assertThat(bigger.least().orElseThrow().toPsi())
+        .isCloseTo(least(example("p2-sandstone-knob")), within(1e-9));
+    assertThat(bigger.gained().toPsi()).isCloseTo(2.1, within(0.4)); // by hand: 16.6 and 14.5
+  }
+
+  @Test
+  void aDumpValveOfTwiceTheCvSavesThreeQuartersOfWhatIsLostInIt() {
+    Lease lease = example("p2-sandstone-knob");
+    double valve = TANKYARD.answer(lease).windows().get(0).least().orElseThrow().valve().toPsi();
+
+    assertThat(the(book(lease), "bigger-dump-valve", "twice").gained().toPsi())
+        .isCloseTo(0.75 * valve, within(1e-9));
+  }
+
+  @Test
+  void aTankMovedToTheBatteryNoLongerFeelsTheHill() {
+    CureResult moved = the(book(example("p2-sandstone-knob")), "tank-at-battery", "moved");
+
+    assertThat(moved.least().orElseThrow().toPsi()).isBetween(7.0, 9.0);
+    assertThat(moved.care()).contains("not in the bill");
+  }
+
+  @Test
+  void waterBroughtBackComesFirstOnTheWaxyLease() {
+    CureBook book = book(example("p6-black-wax"));
+    CureResult water = the(book, "water-back", "small line");
+
+    assertThat(book.toMend()).isPositive();
+    assertThat(water.words()).startsWith("25 bbl/d").contains("70 % water");
+    assertThat(water.toMend()).isZero();
+    assertThat(book.cures().get(0).id()).startsWith("water-back");
+    assertThat(water.gained().toPsi())
+        .isGreaterThan(the(book, "bigger-flow-line", "3-in").gained().toPsi());
+    assertThat(the(book, "bigger-flow-line", "3-in").toMend()).isPositive();
+    assertThat(the(book, "bigger-flow-line", "4-in").toMend()).isZero();
+  }
+
+  @Test
+  void whereWaterCarriesTheOilAlreadyNoneIsToBeBroughtBack() {
+    assertThat(book(example("p6-black-wax-water-return")).cures())
+        .noneMatch(c -> c.id().startsWith("water-back"));
+    assertThat(book(example("p1-osage-bend")).cures())
+        .noneMatch(c -> c.id().startsWith("water-back"));
+  }
+
+  @Test
+  void theListRunsFromTheFewestFindingsLeft() {
+    for (String name : List.of("p6-black-wax", "p6-black-wax-three-lines", "p2-sandstone-knob")) {
+      List<Integer> left = book(example(name)).cures().stream().map(CureResult::toMend).toList();
+      assertThat(left).isSorted();
+    }
+  }
+
+  @Test
+  void aLegJustAsLongAsItMayBeAsksForJustTheSetting() {
+    Lease lease = example("p1-osage-bend");
+    TankReach reach = book(lease).reaches().get(0);
+    Length longest = reach.times().get(0).longest().orElseThrow();
+    Lease stretched = lease.with(lease.line("WL1").orElseThrow().withLength(Optional.of(longest)));
+
+    // Risers stand on top of the length in the trench, a few feet of pipe.
+    assertThat(least(stretched)).isCloseTo(reach.setting().toPsi(), within(0.05));
+  }
+
+  @Test
+  void aHigherRateReachesLessFarAndABiggerLegFarther() {
+    List<TankReach> reaches = book(example("p2-sandstone-knob-round-2in")).reaches();
+
+    assertThat(reaches).hasSizeGreaterThan(1);
+    for (TankReach reach : reaches) {
+      assertThat(reach.times())
+          .extracting(t -> t.longest().map(Length::toFeet).orElse(0.0))
+          .isSortedAccordingTo((a, b) -> Double.compare(b, a));
+    }
+    assertThat(longest(reaches.get(1))).isGreaterThan(longest(reaches.get(0)));
+    assertThat(reaches.get(0).crest()).isPresent();
+  }
+
+  private static double longest(TankReach reach) {
+    return reach.times().get(0).longest().orElseThrow().toFeet();
+  }
+
+  @Test
+  void aLeaseWithoutACaseHasNoCures() {
+    assertThat(TANKYARD.cures(example("p1-osage-bend").withCases(List.of()), Cancel.NEVER))
+        .isEmpty();
+  }
+}
