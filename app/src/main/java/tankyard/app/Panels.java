@@ -12,6 +12,7 @@ import tankyard.app.edit.ViewSettings;
 import tankyard.app.files.LeaseDesk;
 import tankyard.app.findings.FindingsView;
 import tankyard.app.findings.FindingsViewModel;
+import tankyard.app.pressure.CuresViewModel;
 import tankyard.app.pressure.PressureView;
 import tankyard.app.pressure.PressureViewModel;
 import tankyard.app.profile.ProfileView;
@@ -20,6 +21,7 @@ import tankyard.app.pumps.PumpsPanel;
 import tankyard.app.sheet.SheetView;
 import tankyard.app.sheet.SheetViewModel;
 import tankyard.app.shell.Pane;
+import tankyard.app.solve.CureService;
 import tankyard.app.solve.SolveService;
 import tankyard.app.takeoff.TakeoffView;
 import tankyard.app.takeoff.TakeoffViewModel;
@@ -33,6 +35,7 @@ final class Panels {
   private final Selection selection;
   private final ViewSettings view;
   private final SolveService solve;
+  private final CureService cures;
   private final LeaseDesk desk;
   private final Catalog catalog;
   private final Consumer<Working> showWorking;
@@ -42,6 +45,7 @@ final class Panels {
       Selection selection,
       ViewSettings view,
       SolveService solve,
+      CureService cures,
       LeaseDesk desk,
       Catalog catalog,
       Consumer<Working> showWorking) {
@@ -49,6 +53,7 @@ final class Panels {
     this.selection = selection;
     this.view = view;
     this.solve = solve;
+    this.cures = cures;
     this.desk = desk;
     this.catalog = catalog;
     this.showWorking = showWorking;
@@ -61,7 +66,9 @@ final class Panels {
             "window",
             "Back-pressure window",
             "Between which gauge readings the separator works, and what sets either end",
-            new PressureView(new PressureViewModel(selection, view, solve, showWorking))),
+            new PressureView(
+                new PressureViewModel(selection, view, solve, showWorking),
+                new CuresViewModel(selection, view, cures))),
         new Pane(
             "profile",
             "Profile",

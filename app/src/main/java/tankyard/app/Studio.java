@@ -29,6 +29,7 @@ import tankyard.app.memory.Memory;
 import tankyard.app.rack.RackView;
 import tankyard.app.shell.Shell;
 import tankyard.app.shell.StudioWindow;
+import tankyard.app.solve.CureService;
 import tankyard.app.solve.SolveService;
 import tankyard.app.style.Look;
 import tankyard.app.sums.SumsWindow;
@@ -93,6 +94,8 @@ public final class Studio {
     Catalog catalog = outside.catalog().catalog();
     Tankyard engine = new Tankyard(catalog, outside.catalog().prices(), outside.today());
     solve = new SolveService(store, engine::answer, outside.background(), outside.onWindow());
+    CureService cures =
+        new CureService(store, engine::cures, outside.background(), outside.onWindow());
     desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
     MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe(catalog)));
     map = new MapViewModel(mapDesk, view, solve);
@@ -108,7 +111,7 @@ public final class Studio {
     actions.lay(shell.menus());
     WorkingWindow workings = new WorkingWindow(this::stage);
     sums = new SumsWindow(this::stage, workings::show);
-    Panels panels = new Panels(store, selection, view, solve, desk, catalog, workings::show);
+    Panels panels = new Panels(store, selection, view, solve, cures, desk, catalog, workings::show);
     window =
         shell.window(
             new RackView(hand, outside.look()),

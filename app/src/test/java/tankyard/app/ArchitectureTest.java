@@ -82,6 +82,7 @@ class ArchitectureTest {
                               "tankyard.engine.study..",
                               "tankyard.engine.window..",
                               "tankyard.engine.checks..",
+                              "tankyard.engine.cures..",
                               "tankyard.engine.takeoff..",
                               "tankyard.engine.pricing..",
                               "tankyard.engine.terrain..",

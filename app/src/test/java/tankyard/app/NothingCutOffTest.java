@@ -23,6 +23,7 @@ import tankyard.app.example.Desk;
 import tankyard.app.example.Pictures;
 import tankyard.app.findings.FindingsView;
 import tankyard.app.findings.FindingsViewModel;
+import tankyard.app.pressure.CuresViewModel;
 import tankyard.app.pressure.PressureView;
 import tankyard.app.pressure.PressureViewModel;
 import tankyard.app.profile.ProfileView;
@@ -136,7 +137,8 @@ class NothingCutOffTest {
     return List.of(
         () ->
             new PressureView(
-                new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add)),
+                new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add),
+                new CuresViewModel(desk.selection, desk.view, desk.cures)),
         () -> new ProfileView(new ProfileViewModel(desk.selection, desk.view, desk.solve)),
         () -> new FindingsView(new FindingsViewModel(desk.selection, desk.solve, desk.shown::add)),
         () -> TanksPanel.make(desk.selection, desk.view, desk.solve, desk.shown::add),

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -16,7 +18,8 @@ public final class PressureView extends BorderPane {
   private final PressureViewModel model;
   private final VBox cards = new VBox();
 
-  public PressureView(PressureViewModel model) {
+  /** With what would help on a tab beside the limits. */
+  public PressureView(PressureViewModel model, CuresViewModel cures) {
     this.model = model;
     setId("pressure");
     getStyleClass().addAll("panel", "pressure");
@@ -25,7 +28,7 @@ public final class PressureView extends BorderPane {
     ScrollPane scroll = new ScrollPane(cards);
     scroll.setFitToWidth(true);
     scroll.getStyleClass().add("panel-scroll");
-    SplitPane split = new SplitPane(scroll, new LimitTable(model));
+    SplitPane split = new SplitPane(scroll, beside(model, cures));
     split.setDividerPositions(0.66);
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());
     split.visibleProperty().bind(empty.visibleProperty().not());
@@ -33,6 +36,16 @@ public final class PressureView extends BorderPane {
     setCenter(new StackPane(split, empty));
     model.picturesProperty().addListener((o, was, is) -> show(is));
     show(model.picturesProperty().get());
+  }
+
+  private static TabPane beside(PressureViewModel model, CuresViewModel cures) {
+    Tab limits = new Tab("Limits", new LimitTable(model));
+    Tab help = new Tab("What would help", new CuresView(cures));
+    help.setId("cures-tab");
+    TabPane tabs = new TabPane(limits, help);
+    tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    tabs.setId("pressure-tabs");
+    return tabs;
   }
 
   private void show(List<WindowPicture> pictures) {

@@ -5,6 +5,7 @@ import tankyard.app.figures.Digits;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.PressureLimit;
@@ -25,6 +26,12 @@ record Rounded(Unit unit) {
 
   String near(double value) {
     return Figures.decimals(value, decimals(value));
+  }
+
+  /** To the side that keeps a limit. */
+  String towards(double value, Rounding side) {
+    int decimals = decimals(value);
+    return Figures.decimals(side.round(value, decimals), decimals);
   }
 
   /** What the gauge must reach or may not pass, so that following the digits keeps the limit. */

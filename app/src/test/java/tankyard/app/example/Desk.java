@@ -6,6 +6,7 @@ import java.util.function.Function;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
+import tankyard.app.solve.CureService;
 import tankyard.app.solve.SolveService;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
@@ -17,6 +18,7 @@ public final class Desk {
   public final Selection selection;
   public final ViewSettings view;
   public final SolveService solve;
+  public final CureService cures;
   public final List<Working> shown = new ArrayList<>();
 
   public Desk() {
@@ -29,5 +31,7 @@ public final class Desk {
     view = new ViewSettings(store);
     solve =
         new SolveService(store, (l, cancelled) -> solver.apply(l), Runnable::run, Runnable::run);
+    cures =
+        new CureService(store, (l, cancelled) -> SmallCures.books(), Runnable::run, Runnable::run);
   }
 }

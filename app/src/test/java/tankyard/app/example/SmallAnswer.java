@@ -19,6 +19,7 @@ import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.InjectionResultBuilder;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.LineResultBuilder;
+import tankyard.engine.study.LineTemperatures;
 import tankyard.engine.study.OverflowResult;
 import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.PipePoint;
@@ -36,9 +37,11 @@ import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.units.Viscosity;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -151,8 +154,28 @@ public final class SmallAnswer {
                 : Optional.empty())
         .rating(Optional.of(Pressure.ofPsi(80)))
         .contents(Volume.ofBarrels(1.2))
+        .viscosity(thick())
+        .temperatures(
+            new LineTemperatures(
+                Temperature.ofFahrenheit(45),
+                Temperature.ofFahrenheit(45),
+                Temperature.ofFahrenheit(45),
+                Optional.empty()))
         .points(leg ? legPoints() : slope())
         .build();
+  }
+
+  private static Computed<Viscosity> thick() {
+    return Computed.of(
+        Viscosity.ofCentipoise(1.2),
+        () ->
+            Working.of(
+                "Viscosity",
+                "mu",
+                "m",
+                Unit.CENTIPOISE,
+                Source.definition("a test"),
+                Term.of("m", "as put in", 1.2, Unit.CENTIPOISE)));
   }
 
   private static List<PipePoint> legPoints() {

@@ -24,7 +24,8 @@ public final class PressurePictures {
     Desk desk = new Desk(SmallLease.lease(), lease -> with(lease, windows));
     PressureView view =
         new PressureView(
-            new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add));
+            new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add),
+            new CuresViewModel(desk.selection, desk.view, desk.cures));
     pictures.take(name, view, 1240, 300, dark);
   }
 

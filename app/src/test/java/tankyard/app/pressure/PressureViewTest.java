@@ -22,7 +22,8 @@ class PressureViewTest {
   void start(Stage stage) {
     PressureView view =
         new PressureView(
-            new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add));
+            new PressureViewModel(desk.selection, desk.view, desk.solve, desk.shown::add),
+            new CuresViewModel(desk.selection, desk.view, desk.cures));
     stage.setScene(Pictures.scene(view, 1240, 320, false));
     stage.show();
   }

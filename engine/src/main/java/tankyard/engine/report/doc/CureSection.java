@@ -13,6 +13,7 @@ import tankyard.engine.cures.CureResult;
 import tankyard.engine.cures.TankReach;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 
 /** What would help, in psi and in money, and how far the water tank can go. */
 final class CureSection {
@@ -67,9 +68,9 @@ final class CureSection {
         List.of(
             "",
             "as it is",
-            reading(book.least()),
-            reading(book.most()),
-            reading(book.room()),
+            reading(book.least(), Rounding.UP),
+            reading(book.most(), Rounding.DOWN),
+            reading(book.room(), Rounding.DOWN),
             NONE,
             String.valueOf(book.toMend()),
             NONE));
@@ -94,9 +95,9 @@ final class CureSection {
     return List.of(
         String.valueOf(number),
         cure.words(),
-        reading(cure.least()),
-        reading(cure.most()),
-        reading(cure.room()),
+        reading(cure.least(), Rounding.UP),
+        reading(cure.most(), Rounding.DOWN),
+        reading(cure.room(), Rounding.DOWN),
         draft.digits(Figure.READING, cure.gained()),
         String.valueOf(cure.toMend()),
         money(cure));
@@ -192,7 +193,8 @@ final class CureSection {
         + crest;
   }
 
-  private String reading(Optional<Pressure> pressure) {
-    return pressure.map(p -> draft.digits(Figure.READING, p)).orElse(NONE);
+  /** To the side that keeps the limit. */
+  private String reading(Optional<Pressure> pressure, Rounding side) {
+    return pressure.map(p -> Figure.READING.digits(p.si(), draft.units(), side)).orElse(NONE);
   }
 }
