@@ -56,6 +56,7 @@ public final class Studio {
   private final ViewSettings view;
   private final Hand hand = new Hand();
   private final SolveService solve;
+  private final CureService cures;
   private final LeaseDesk desk;
   private final MapViewModel map;
   private final MapPane mapPane;
@@ -94,8 +95,7 @@ public final class Studio {
     Catalog catalog = outside.catalog().catalog();
     Tankyard engine = new Tankyard(catalog, outside.catalog().prices(), outside.today());
     solve = new SolveService(store, engine::answer, outside.background(), outside.onWindow());
-    CureService cures =
-        new CureService(store, engine::cures, outside.background(), outside.onWindow());
+    cures = new CureService(store, engine::cures, outside.background(), outside.onWindow());
     desk = new LeaseDesk(store, outside.dialogs(), outside.picker(), outside.memory());
     MapDesk mapDesk = new MapDesk(store, selection, view, hand, new Blanks(usualPipe(catalog)));
     map = new MapViewModel(mapDesk, view, solve);
@@ -244,7 +244,8 @@ public final class Studio {
   void exportPage(Page page) {
     Results results =
         Results.of(
-            solve.latest().orElseThrow().answer(), outside.catalog().catalog(), outside.today());
+                solve.latest().orElseThrow().answer(), outside.catalog().catalog(), outside.today())
+            .withCures(cures.booksProperty().get());
     String text = PlainSheet.print(page.of(results, view.units()));
     desk.export(page.word() + ".txt", ".txt", "Text", file -> Files.writeString(file, text));
   }

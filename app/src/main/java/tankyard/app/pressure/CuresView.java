@@ -58,7 +58,7 @@ final class CuresView extends BorderPane {
     TableView<CureRow> table = new TableView<>(model.rows());
     table.setId("cures-table");
     table.getStyleClass().addAll("figure-table", "dense");
-    table.setPlaceholder(new Label("Nothing that can be tried would gain anything."));
+    table.setPlaceholder(new Label("")); // the words above say why
     table.getColumns().add(Columns.number("", 30, CureRow::place, r -> "" + r.place()));
     table.getColumns().add(Columns.words("Change", 300, CureRow::change));
     TableColumn<CureRow, CureRow> gained =

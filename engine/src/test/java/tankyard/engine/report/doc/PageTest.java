@@ -66,6 +66,7 @@ class PageTest {
             p1.bill(),
             p1.diagnoses(),
             p1.assumptions(),
+            p1.cures(),
             p1.pipeNames(),
             p1.date());
 
