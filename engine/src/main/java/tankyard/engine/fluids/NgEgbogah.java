@@ -2,6 +2,7 @@ package tankyard.engine.fluids;
 
 import java.util.ArrayList;
 import java.util.List;
+import tankyard.engine.units.Figures;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Viscosity;
@@ -41,9 +42,13 @@ final class NgEgbogah implements ViscosityLaw {
   @Override
   public Computed<Viscosity> at(Temperature temperature) {
     double fahrenheit = Math.max(temperature.toFahrenheit(), HELD_BELOW_F);
-    double loglog = INTERCEPT - PER_API * api - PER_LOG_T * Math.log10(fahrenheit);
-    Viscosity mu = Viscosity.ofCentipoise(Math.pow(10, Math.pow(10, loglog)) - 1);
+    Viscosity mu = Viscosity.ofCentipoise(centipoise(api, fahrenheit));
     return Computed.of(mu, () -> working(fahrenheit)).with(cautions(temperature));
+  }
+
+  static double centipoise(double api, double fahrenheit) {
+    double loglog = INTERCEPT - PER_API * api - PER_LOG_T * Math.log10(fahrenheit);
+    return Math.pow(10, Math.pow(10, loglog)) - 1;
   }
 
   private Working working(double fahrenheit) {
@@ -76,11 +81,17 @@ final class NgEgbogah implements ViscosityLaw {
                   + " is outside the 5 to 58 °API of the viscosity correlation: type two measured"
                   + " viscosities."));
     }
+    DeadOilBand band = DeadOilBand.of(api, temperature);
     said.add(
         new Caution(
             "oil-viscosity-not-measured",
-            "The oil's viscosity is a guess from its gravity; two measured points would replace"
-                + " it."));
+            "The oil's viscosity is a guess from its gravity: at "
+                + Said.temperature(temperature)
+                + " published correlations say "
+                + Figures.significant(band.low(), 2)
+                + " to "
+                + Figures.significant(band.high(), 2)
+                + " cP; two measured points would replace it."));
     return said;
   }
 }

@@ -141,6 +141,21 @@ class CureFinderTest {
   }
 
   @Test
+  void theHandSumsSayWhetherAGunBarrelsWaterRunsToTheTank() {
+    // By hand: 0.4331 (10 x 1.07 + 8 x 0.855) = 7.6 psi; weir 10 + 8 x 0.855 / 1.07 = 16.4 ft above
+    // ground 900, and the crest lies at 928.5.
+    List<String> hill = book(example("p2-sandstone-knob")).others();
+    assertThat(hill)
+        .anyMatch(w -> w.contains("7.57 psi at its base") && w.contains("16.4 ft"))
+        .anyMatch(w -> w.contains("13 ft short"))
+        .anyMatch(w -> w.startsWith("A transfer pump") && w.contains("480 bbl/d"))
+        .anyMatch(w -> w.startsWith("Another route"));
+    assertThat(book(example("p6-black-wax")).others())
+        .anyMatch(w -> w.contains("runs to the tank by itself"))
+        .noneMatch(w -> w.startsWith("Another route"));
+  }
+
+  @Test
   void aLeaseWithoutACaseHasNoCures() {
     assertThat(TANKYARD.cures(example("p1-osage-bend").withCases(List.of()), Cancel.NEVER))
         .isEmpty();

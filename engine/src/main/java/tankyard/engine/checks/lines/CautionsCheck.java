@@ -48,10 +48,18 @@ public final class CautionsCheck implements Check {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
       for (Caution caution : result.cautions()) {
-        worst.add(caution.id(), 0, () -> finding(evidence, result, caution));
+        worst.add(caution.id(), coldness(result), () -> finding(evidence, result, caution));
       }
     }
     return worst.findings();
+  }
+
+  /** Where a caution differs from case to case, the cold one is told: there laws fail. */
+  private static double coldness(CaseResult result) {
+    return result.lines().stream()
+        .mapToDouble(l -> -l.temperatures().ground().kelvins())
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   private static Finding finding(Evidence evidence, CaseResult result, Caution caution) {
