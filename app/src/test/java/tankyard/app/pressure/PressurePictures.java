@@ -18,6 +18,15 @@ public final class PressurePictures {
     picture(pictures, "pressure-closed", List.of(SmallWindow.closed()), dark);
     picture(pictures, "pressure-unknown", List.of(SmallWindow.unknown()), dark);
     picture(pictures, "pressure-empty", List.of(), dark);
+    cures(pictures, dark);
+  }
+
+  private static void cures(Pictures pictures, boolean dark) {
+    Desk desk = new Desk();
+    CuresViewModel model = new CuresViewModel(desk.selection, desk.view, desk.cures);
+    CuresView view = new CuresView(model);
+    model.ask();
+    pictures.take("pressure-cures", view, 640, 300, dark);
   }
 
   private static void picture(Pictures pictures, String name, List<Window> windows, boolean dark) {
