@@ -62,12 +62,12 @@ final class CuresView extends BorderPane {
     table.getColumns().add(Columns.number("", 30, CureRow::place, r -> "" + r.place()));
     table.getColumns().add(Columns.words("Change", 300, CureRow::change));
     TableColumn<CureRow, CureRow> gained =
-        Columns.number("Gained, " + model.unit(), 86, CureRow::gained, CureRow::gainedDigits);
+        Columns.number("Gained, " + model.unit(), 104, CureRow::gained, CureRow::gainedDigits);
     table.getColumns().add(gained);
     table.getColumns().add(Columns.number("Least", 60, CureRow::least, CureRow::leastDigits));
     table.getColumns().add(Columns.number("Most", 60, CureRow::most, CureRow::mostDigits));
     table.getColumns().add(Columns.number("Room", 60, CureRow::room, CureRow::roomDigits));
-    table.getColumns().add(Columns.number("To mend", 66, CureRow::toMend, r -> "" + r.toMend()));
+    table.getColumns().add(Columns.number("To mend", 88, CureRow::toMend, r -> "" + r.toMend()));
     table.getColumns().add(Columns.number("Cost", 170, CureRow::cost, CureRow::costDigits));
     table.getColumns().add(Columns.words("Separator", 100, CureRow::separator));
     table
