@@ -2,93 +2,146 @@ package tankyard.engine.pipes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The walk against the flow: what has been gathered since the end or the last control point. */
 final class Climb {
   /** Below this a sum that should be zero is rounding, and no crest, Pa. */
   private static final double ROUNDING = 1e-6;
 
+  private static final int NO_CONTROL = -1;
+
+  private final LineAtFlow line;
+  private final Stations stations;
+  private final boolean forward;
   private final double downstream;
-  private final List<Double> pressures = new ArrayList<>();
-  private final List<Double> siphon = new ArrayList<>();
+
+  /** At each station. */
+  private final double[] pressure;
+
+  private final double[] siphon;
   private final List<PartFull> partFull = new ArrayList<>();
   private double gatheredStatic;
   private double gatheredFriction;
   private double slope;
-  private ControlPoint control;
+
+  /** The reach whose upper end governs. */
+  private int control = NO_CONTROL;
+
   private double emptyFrom = Double.NaN;
 
-  Climb(double downstream) {
+  Climb(LineAtFlow line, double downstream) {
+    this.line = line;
     this.downstream = downstream;
-    pressures.add(downstream);
-    siphon.add(downstream);
+    stations = line.stations();
+    forward = line.isForward();
+    pressure = new double[stations.reaches() + 1];
+    siphon = new double[stations.reaches() + 1];
+    int end = forward ? stations.reaches() : 0;
+    pressure[end] = downstream;
+    siphon[end] = downstream;
   }
 
-  double pressure(int step) {
-    return pressures.get(step);
+  MarchResult result() {
+    int n = stations.reaches();
+    for (int k = 0; k < n; k++) {
+      climb(forward ? n - 1 - k : k);
+    }
+    if (control != NO_CONTROL) {
+      closeEmpty(upper(control));
+    }
+    return new MarchResult(this);
   }
 
-  double siphonPressure(int step) {
-    return siphon.get(step);
-  }
-
-  void climb(Reach reach, boolean forward) {
-    double rise = forward ? reach.staticPascals() : -reach.staticPascals();
-    ControlPoint lower = forward ? reach.to() : reach.from();
-    ControlPoint upper = forward ? reach.from() : reach.to();
-    double before = last(pressures);
-    siphon.add(last(siphon) + rise + reach.friction().pascals());
+  private void climb(int reach) {
+    int lower = lower(reach);
+    int upper = upper(reach);
+    double rise = forward ? line.staticPascals(reach) : -line.staticPascals(reach);
+    double friction = line.frictionPascals(reach);
+    siphon[upper] = siphon[lower] + rise + friction;
     gatheredStatic += rise;
-    gatheredFriction += reach.friction().pascals();
-    slope += reach.friction().slope();
+    gatheredFriction += friction;
+    slope += line.frictionSlope(reach);
     double raw = base() + gatheredStatic + gatheredFriction;
     if (raw < -ROUNDING) {
-      if (Double.isNaN(emptyFrom)) {
-        double share = before <= 0 ? 0 : before / (before - raw);
-        emptyFrom = lower.distanceM() + share * (upper.distanceM() - lower.distanceM());
-      }
-      control = upper;
+      openEmpty(lower, upper, raw);
+      control = reach;
       gatheredStatic = 0;
       gatheredFriction = 0;
       slope = 0;
-      pressures.add(0.0);
     } else {
       closeEmpty(lower);
-      pressures.add(Math.max(0, raw));
+      pressure[upper] = Math.max(0, raw);
     }
   }
 
-  MarchResult result(List<LinePoint> points, List<FlowState> flows) {
-    if (control != null) {
-      closeEmpty(control);
-    }
-    return new MarchResult(
-        last(pressures),
-        slope,
-        control == null ? 1 : 0,
-        Optional.ofNullable(control),
-        gatheredStatic,
-        gatheredFriction,
-        last(siphon),
-        points,
-        partFull,
-        flows);
+  private int lower(int reach) {
+    return forward ? reach + 1 : reach;
+  }
+
+  private int upper(int reach) {
+    return forward ? reach : reach + 1;
   }
 
   private double base() {
-    return control == null ? downstream : 0;
+    return control == NO_CONTROL ? downstream : 0;
   }
 
-  private void closeEmpty(ControlPoint end) {
+  /** Where the pressure falls through nothing on the way up a reach. */
+  private void openEmpty(int lower, int upper, double raw) {
+    if (Double.isNaN(emptyFrom)) {
+      double before = pressure[lower];
+      double share = before <= 0 ? 0 : before / (before - raw);
+      double from = stations.distanceM(lower);
+      emptyFrom = from + share * (stations.distanceM(upper) - from);
+    }
+  }
+
+  private void closeEmpty(int station) {
     if (!Double.isNaN(emptyFrom)) {
-      double other = end.distanceM();
+      double other = stations.distanceM(station);
       partFull.add(new PartFull(Math.min(emptyFrom, other), Math.max(emptyFrom, other)));
       emptyFrom = Double.NaN;
     }
   }
 
-  private static double last(List<Double> values) {
-    return values.get(values.size() - 1);
+  LineAtFlow line() {
+    return line;
+  }
+
+  double pressure(int station) {
+    return pressure[station];
+  }
+
+  double siphon(int station) {
+    return siphon[station];
+  }
+
+  /** The station the flow comes from. */
+  int start() {
+    return forward ? 0 : stations.reaches();
+  }
+
+  double gatheredStatic() {
+    return gatheredStatic;
+  }
+
+  double gatheredFriction() {
+    return gatheredFriction;
+  }
+
+  double slope() {
+    return slope;
+  }
+
+  boolean isCut() {
+    return control != NO_CONTROL;
+  }
+
+  ControlPoint control() {
+    return stations.control(upper(control), control);
+  }
+
+  List<PartFull> partFull() {
+    return partFull;
   }
 }

@@ -7,4 +7,6 @@ package tankyard.engine.pipes;
  * @param frictionFactor Darcy's; zero where nothing moves
  */
 public record FlowState(
-    double velocityMPerS, double reynolds, FlowRegime regime, double frictionFactor) {}
+    double velocityMPerS, double reynolds, FlowRegime regime, double frictionFactor) {
+  static final FlowState STILL = new FlowState(0, 0, FlowRegime.STILL, 0);
+}

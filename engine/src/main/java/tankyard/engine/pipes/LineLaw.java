@@ -19,12 +19,14 @@ import tankyard.engine.fluids.Liquid;
  */
 public final class LineLaw {
   private final List<PipeRun> runs;
+  private final Stations stations;
 
   private LineLaw(List<PipeRun> runs) {
     this.runs = List.copyOf(runs);
     if (runs.isEmpty()) {
       throw new IllegalArgumentException("A line needs one run of pipe at least");
     }
+    stations = new Stations(this.runs);
   }
 
   public static LineLaw of(PipeRun run) {
@@ -84,6 +86,24 @@ public final class LineLaw {
         .reduce((flow) -> Drop.NONE, FlowLaw::then);
   }
 
+  /** The line at one flow, which can then be marched from many pressures. */
+  public LineAtFlow at(double flowM3PerS, Liquid liquid) {
+    return at(flowM3PerS, Collections.nCopies(runs.size(), liquid));
+  }
+
+  /**
+   * The same where it does not hold one liquid all along.
+   *
+   * @param liquids one for each run
+   */
+  public LineAtFlow at(double flowM3PerS, List<Liquid> liquids) {
+    if (liquids.size() != runs.size()) {
+      throw new IllegalArgumentException(
+          liquids.size() + " liquids for " + runs.size() + " runs of pipe");
+    }
+    return new LineAtFlow(this, liquids, flowM3PerS);
+  }
+
   /**
    * Marches the line.
    *
@@ -91,65 +111,10 @@ public final class LineLaw {
    * @param downstreamPascals gauge, at the end where the flow leaves
    */
   public MarchResult march(double flowM3PerS, Liquid liquid, double downstreamPascals) {
-    return march(flowM3PerS, Collections.nCopies(runs.size(), liquid), downstreamPascals);
+    return at(flowM3PerS, liquid).march(downstreamPascals);
   }
 
-  /**
-   * Marches the line where it does not hold the same liquid all along.
-   *
-   * @param liquids one for each run
-   */
-  public MarchResult march(double flowM3PerS, List<Liquid> liquids, double downstreamPascals) {
-    if (liquids.size() != runs.size()) {
-      throw new IllegalArgumentException(
-          liquids.size() + " liquids for " + runs.size() + " runs of pipe");
-    }
-    boolean forward = flowM3PerS >= 0;
-    List<Reach> reaches = reaches(Math.abs(flowM3PerS), liquids);
-    Climb walk = new Climb(downstreamPascals);
-    for (int k = 0; k < reaches.size(); k++) {
-      walk.climb(reaches.get(forward ? reaches.size() - 1 - k : k), forward);
-    }
-    List<FlowState> flows = new ArrayList<>();
-    for (int r = 0; r < runs.size(); r++) {
-      flows.add(new PipeFlow(runs.get(r), liquids.get(r)).state(flowM3PerS));
-    }
-    return walk.result(points(reaches, walk, forward), flows);
-  }
-
-  private List<Reach> reaches(double size, List<Liquid> liquids) {
-    List<Reach> reaches = new ArrayList<>();
-    double distance = 0;
-    double elevation = runs.get(0).path().elevation(0);
-    for (int r = 0; r < runs.size(); r++) {
-      PipePath path = runs.get(r).path();
-      Liquid liquid = liquids.get(r);
-      Drop perMetre = new PipeFlow(runs.get(r), liquid).drop(size).times(1 / path.lengthM());
-      for (int i = 1; i < path.stations(); i++) {
-        double length = path.distance(i) - path.distance(i - 1);
-        double rise = path.elevation(i) - path.elevation(i - 1);
-        reaches.add(
-            new Reach(
-                new ControlPoint(r, i - 1, distance, elevation),
-                new ControlPoint(r, i, distance + length, elevation + rise),
-                liquid.staticPascals(rise),
-                perMetre.times(length)));
-        distance += length;
-        elevation += rise;
-      }
-    }
-    return reaches;
-  }
-
-  private static List<LinePoint> points(List<Reach> reaches, Climb walk, boolean forward) {
-    List<LinePoint> points = new ArrayList<>();
-    for (int i = 0; i <= reaches.size(); i++) {
-      ControlPoint at = i == 0 ? reaches.get(0).from() : reaches.get(i - 1).to();
-      int step = forward ? reaches.size() - i : i;
-      points.add(
-          new LinePoint(
-              at.distanceM(), at.elevationM(), walk.pressure(step), walk.siphonPressure(step)));
-    }
-    return points;
+  Stations stations() {
+    return stations;
   }
 }

@@ -12,37 +12,53 @@ public final class PipeFlow implements FlowLaw {
   private final PipeRun run;
   private final Liquid liquid;
   private final double lengthM;
+  private final double areaM2;
+
+  /** The flow at which the Reynolds number is one. */
+  private final double viscousFlow;
 
   public PipeFlow(PipeRun run, Liquid liquid) {
     this.run = run;
     this.liquid = liquid;
     this.lengthM = run.path().lengthM() + run.minor().extraLengthM();
+    this.areaM2 = run.areaM2();
+    this.viscousFlow =
+        liquid.viscosityPaS() * areaM2 / (liquid.densityKgPerM3() * run.boreM());
   }
 
   @Override
   public Drop drop(double flowM3PerS) {
-    double q = Math.abs(flowM3PerS);
-    Drop size = friction(q).plus(fittings(q));
-    return new Drop(Math.copySign(size.pascals(), flowM3PerS), size.slope());
+    return at(flowM3PerS).drop();
   }
 
   /** Velocity, Reynolds number, regime and factor at a flow. */
   public FlowState state(double flowM3PerS) {
-    double reynolds = reynolds(Math.abs(flowM3PerS));
-    double velocity = flowM3PerS / run.areaM2();
-    if (reynolds == 0) {
-      return new FlowState(0, 0, FlowRegime.STILL, 0);
-    }
-    FrictionFactor f = FrictionFactor.at(reynolds, run.relativeRoughness());
-    return new FlowState(velocity, reynolds, f.regime(), f.factor());
+    return at(flowM3PerS).state();
   }
 
-  private Drop friction(double q) {
-    double reynolds = reynolds(q);
-    if (reynolds <= FrictionFactor.LAMINAR_UP_TO) {
-      return viscous(64 * lengthM / run.boreM(), q);
+  PipeAtFlow at(double flowM3PerS) {
+    double q = Math.abs(flowM3PerS);
+    double reynolds = q / viscousFlow;
+    if (reynolds == 0) {
+      return new PipeAtFlow(signed(laminar(q), flowM3PerS), FlowState.STILL);
     }
     FrictionFactor f = FrictionFactor.at(reynolds, run.relativeRoughness());
+    Drop size = f.regime() == FlowRegime.LAMINAR ? laminar(q) : turbulent(f, q);
+    return new PipeAtFlow(
+        signed(size, flowM3PerS),
+        new FlowState(flowM3PerS / areaM2, reynolds, f.regime(), f.factor()));
+  }
+
+  private Drop signed(Drop pipe, double flowM3PerS) {
+    Drop size = pipe.plus(fittings(Math.abs(flowM3PerS)));
+    return new Drop(Math.copySign(size.pascals(), flowM3PerS), size.slope());
+  }
+
+  private Drop laminar(double q) {
+    return viscous(64 * lengthM / run.boreM(), q);
+  }
+
+  private Drop turbulent(FrictionFactor f, double q) {
     double pascals = pascals(f.factor() * lengthM / run.boreM(), q);
     return new Drop(pascals, f.exponent() * pascals / q);
   }
@@ -55,20 +71,11 @@ public final class PipeFlow implements FlowLaw {
 
   /** Velocity heads over the Reynolds number: multiplied out, so that no flow has a slope too. */
   private Drop viscous(double headsTimesReynolds, double q) {
-    double slope = pascals(headsTimesReynolds, viscousFlow()) / viscousFlow();
+    double slope = pascals(headsTimesReynolds, viscousFlow) / viscousFlow;
     return new Drop(slope * q, slope);
   }
 
   private double pascals(double velocityHeads, double q) {
-    return DarcyWeisbach.pascals(velocityHeads, liquid.densityKgPerM3(), q / run.areaM2());
-  }
-
-  private double reynolds(double q) {
-    return q / viscousFlow();
-  }
-
-  /** The flow at which the Reynolds number is one. */
-  private double viscousFlow() {
-    return liquid.viscosityPaS() * run.areaM2() / (liquid.densityKgPerM3() * run.boreM());
+    return DarcyWeisbach.pascals(velocityHeads, liquid.densityKgPerM3(), q / areaM2);
   }
 }

@@ -40,7 +40,7 @@ record LineFill(
   }
 
   MarchResult march(double flow, double downstreamPa) {
-    return law.march(flow, pieces, downstreamPa);
+    return law.at(flow, pieces).march(downstreamPa);
   }
 
   Temperature start() {

@@ -1,0 +1,6 @@
+package tankyard.engine.pipes;
+
+import tankyard.engine.fluids.Drop;
+
+/** What one run does at one flow. One friction factor serves both. */
+record PipeAtFlow(Drop drop, FlowState state) {}
