@@ -1,36 +1,32 @@
 package tankyard.engine.network;
 
-import java.util.HashMap;
-import java.util.Map;
-
 /** Adds up mass at every joint and energy along every run again, after a solve. */
 final class Auditor {
   private Auditor() {}
 
-  static Solved.Audit audit(
-      Network network, Map<String, Double> flow, Map<String, Double> pressure, int rounds) {
-    Map<String, Double> left = new HashMap<>();
+  static Solved.Audit audit(Network network, double[] flow, double[] pressure, int rounds) {
+    Layout layout = network.layout();
+    double[] left = new double[pressure.length];
     double in = 0;
     double out = 0;
-    for (Joint joint : network.joints()) {
-      left.put(joint.id(), joint.inflow());
-      in += Math.max(0, joint.inflow());
-      out += Math.max(0, -joint.inflow());
+    for (int j = 0; j < left.length; j++) {
+      left[j] = network.inflow(j);
+      in += Math.max(0, left[j]);
+      out += Math.max(0, -left[j]);
     }
     double worstEnergy = 0;
-    for (Run run : network.runs()) {
-      double q = flow.get(run.id());
-      left.merge(run.from(), -q, Double::sum);
-      left.merge(run.to(), q, Double::sum);
-      double law = run.link().upstream(q, pressure.get(run.downstream(q))).pressurePa();
-      worstEnergy = Math.max(worstEnergy, Math.abs(law - pressure.get(run.upstream(q))));
+    for (int i = 0; i < flow.length; i++) {
+      left[layout.from(i)] -= flow[i];
+      left[layout.to(i)] += flow[i];
+      double below = pressure[layout.downstream(i, flow[i])];
+      double law = network.link(i).upstream(flow[i], below).pressurePa();
+      double misfit = Math.abs(law - pressure[layout.upstream(i, flow[i])]);
+      worstEnergy = Math.max(worstEnergy, misfit);
     }
-    double worstMass =
-        network.joints().stream()
-            .filter(j -> !j.isHeld())
-            .mapToDouble(j -> Math.abs(left.get(j.id())))
-            .max()
-            .orElse(0);
+    double worstMass = 0;
+    for (int j = 0; j < left.length; j++) {
+      worstMass = layout.isHeld(j) ? worstMass : Math.max(worstMass, Math.abs(left[j]));
+    }
     return new Solved.Audit(worstMass, Math.max(in, out), worstEnergy, rounds);
   }
 }

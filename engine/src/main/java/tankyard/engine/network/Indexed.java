@@ -1,36 +1,45 @@
 package tankyard.engine.network;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-
 /**
- * A network by numbers, for the inner loops. Free joints come first and are the unknowns; held ones
- * follow.
+ * A network numbered for Newton's method: free joints come first and are the unknowns; held ones
+ * follow. Runs keep their numbers.
  */
 final class Indexed {
-  final List<Run> runs;
-  final List<Joint> joints = new ArrayList<>();
   final int free;
   final Link[] link;
   final int[] from;
   final int[] to;
+
+  /** Into each joint, m3/s. */
   final double[] inflow;
 
+  /** Where each joint of the layout stands here. */
+  private final int[] place;
+
   Indexed(Network network) {
-    runs = network.runs();
-    network.joints().stream().filter(j -> !j.isHeld()).forEach(joints::add);
-    free = joints.size();
-    network.joints().stream().filter(Joint::isHeld).forEach(joints::add);
-    Map<String, Integer> number = new HashMap<>();
-    for (int j = 0; j < joints.size(); j++) {
-      number.put(joints.get(j).id(), j);
+    Layout layout = network.layout();
+    place = new int[layout.joints().size()];
+    int next = 0;
+    for (int j = 0; j < place.length; j++) {
+      place[j] = layout.isHeld(j) ? -1 : next++;
     }
-    link = runs.stream().map(Run::link).toArray(Link[]::new);
-    from = runs.stream().mapToInt(r -> number.get(r.from())).toArray();
-    to = runs.stream().mapToInt(r -> number.get(r.to())).toArray();
-    inflow = joints.stream().mapToDouble(Joint::inflow).toArray();
+    free = next;
+    for (int j = 0; j < place.length; j++) {
+      place[j] = layout.isHeld(j) ? next++ : place[j];
+    }
+    inflow = new double[place.length];
+    for (int j = 0; j < place.length; j++) {
+      inflow[place[j]] = network.inflow(j);
+    }
+    int runs = layout.runs().size();
+    link = new Link[runs];
+    from = new int[runs];
+    to = new int[runs];
+    for (int i = 0; i < runs; i++) {
+      link[i] = network.link(i);
+      from[i] = place[layout.from(i)];
+      to[i] = place[layout.to(i)];
+    }
   }
 
   /** The joint a flow comes from. */
@@ -43,27 +52,21 @@ final class Indexed {
     return flow >= 0 ? to[run] : from[run];
   }
 
-  double[] flows(Map<String, Double> byId) {
-    return runs.stream().mapToDouble(r -> byId.get(r.id())).toArray();
-  }
-
-  double[] pressures(Map<String, Double> byId) {
-    return joints.stream().mapToDouble(j -> byId.get(j.id())).toArray();
-  }
-
-  Map<String, Double> flowsById(double[] flow) {
-    Map<String, Double> byId = new HashMap<>();
-    for (int i = 0; i < flow.length; i++) {
-      byId.put(runs.get(i).id(), flow[i]);
+  /** Values by the layout's numbers, in the order kept here. */
+  double[] inOrder(double[] byLayout) {
+    double[] here = new double[place.length];
+    for (int j = 0; j < place.length; j++) {
+      here[place[j]] = byLayout[j];
     }
-    return byId;
+    return here;
   }
 
-  Map<String, Double> pressuresById(double[] pressure) {
-    Map<String, Double> byId = new HashMap<>();
-    for (int j = 0; j < pressure.length; j++) {
-      byId.put(joints.get(j).id(), pressure[j]);
+  /** The way back. */
+  double[] inLayout(double[] here) {
+    double[] byLayout = new double[place.length];
+    for (int j = 0; j < place.length; j++) {
+      byLayout[j] = here[place[j]];
     }
-    return byId;
+    return byLayout;
   }
 }

@@ -1,7 +1,6 @@
 package tankyard.engine.network;
 
 import java.util.Arrays;
-import java.util.Map;
 
 /**
  * Newton's method on the whole network: the unknowns are the flow of every run and the pressure of
@@ -18,7 +17,6 @@ final class LoopNewton {
   private static final double LEAST_SLOPE = 1e-3;
 
   private final Network network;
-  private final SpanningFlows tree;
   private final Indexed net;
   private final GradientMatrix matrix;
   private final Link.Upstream[] law;
@@ -26,14 +24,14 @@ final class LoopNewton {
   private double[] pressure;
   private double worst;
 
-  LoopNewton(Network network, SpanningFlows tree, Map<String, Double> startPressure) {
+  /** From flows that balance and pressures near them, by the numbers of the network's layout. */
+  LoopNewton(Network network, double[] startFlow, double[] startPressure) {
     this.network = network;
-    this.tree = tree;
     net = new Indexed(network);
     matrix = new GradientMatrix(net);
     law = new Link.Upstream[net.link.length];
-    flow = net.flows(tree.flow());
-    pressure = net.pressures(startPressure);
+    flow = startFlow;
+    pressure = net.inOrder(startPressure);
     worst = look();
   }
 
@@ -46,8 +44,8 @@ final class LoopNewton {
         break;
       }
     }
-    Map<String, Double> flows = tree.balanced(net.flowsById(flow));
-    Map<String, Double> pressures = net.pressuresById(pressure);
+    double[] flows = network.balanced(flow);
+    double[] pressures = net.inLayout(pressure);
     Solved.Audit audit = Auditor.audit(network, flows, pressures, round);
     if (!audit.holds()) {
       throw new Unsolved(
@@ -55,7 +53,7 @@ final class LoopNewton {
               + audit.worstEnergyPa()
               + " Pa are left along the worst line");
     }
-    return new Solved(flows, pressures, audit);
+    return new Solved(network.layout(), flows, pressures, audit);
   }
 
   private void step() {

@@ -1,75 +1,105 @@
 package tankyard.engine.network;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.ConnectivityInspector;
-import org.jgrapht.graph.Multigraph;
 
-/** Joints and the runs between them, as a graph. */
+/**
+ * A layout with what comes in at its joints, the pressures that are held, and a law for each run.
+ */
 public final class Network {
-  private final Map<String, Joint> joints = new LinkedHashMap<>();
-  private final List<Run> runs;
-  private final Map<String, Run> runById = new LinkedHashMap<>();
+  private final Layout layout;
+  private final double[] inflow;
+  private final double[] heldPa;
+  private final Link[] links;
 
-  /** Runs stand in it by id: a run's law can be large, and the graph hashes its edges. */
-  private final Graph<String, String> graph = new Multigraph<>(null, null, false);
-
-  public Network(List<Joint> joints, List<Run> runs) {
-    for (Joint joint : joints) {
-      if (this.joints.put(joint.id(), joint) != null) {
-        throw new IllegalArgumentException("Two joints are called " + joint.id());
-      }
-      graph.addVertex(joint.id());
-    }
-    for (Run run : runs) {
-      if (runById.put(run.id(), run) != null) {
-        throw new IllegalArgumentException("Two runs are called " + run.id());
-      }
-      graph.addEdge(run.from(), run.to(), run.id());
-    }
-    this.runs = List.copyOf(runs);
+  /**
+   * A network.
+   *
+   * @param inflow m3/s from outside into each joint; negative where it is drawn off
+   * @param heldPa gauge pressure of each joint that is held; not read elsewhere
+   * @param links one for each run
+   */
+  public Network(Layout layout, double[] inflow, double[] heldPa, List<? extends Link> links) {
+    this.layout = layout;
+    this.inflow = inflow.clone();
+    this.heldPa = heldPa.clone();
+    this.links = links.toArray(Link[]::new);
   }
 
-  public Joint joint(String id) {
-    return joints.get(id);
+  public Network(List<Joint> joints, List<Run> runs) {
+    this(
+        layout(joints, runs),
+        joints.stream().mapToDouble(Joint::inflow).toArray(),
+        joints.stream().mapToDouble(j -> j.heldPa().orElse(Double.NaN)).toArray(),
+        runs.stream().map(Run::link).toList());
+  }
+
+  private static Layout layout(List<Joint> joints, List<Run> runs) {
+    boolean[] held = new boolean[joints.size()];
+    for (int j = 0; j < held.length; j++) {
+      held[j] = joints.get(j).isHeld();
+    }
+    return new Layout(
+        joints.stream().map(Joint::id).toList(),
+        held,
+        runs.stream().map(r -> new Layout.Ends(r.id(), r.from(), r.to())).toList());
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  double inflow(int joint) {
+    return inflow[joint];
+  }
+
+  double heldPa(int joint) {
+    return heldPa[joint];
+  }
+
+  Link link(int run) {
+    return links[run];
+  }
+
+  /** Flows that satisfy every joint to the last digit, near the given ones. */
+  double[] balanced(double[] flow) {
+    return layout.tree().balanced(inflow, flow);
   }
 
   public List<Joint> joints() {
-    return List.copyOf(joints.values());
+    List<Joint> joints = new ArrayList<>();
+    for (int j = 0; j < inflow.length; j++) {
+      String id = layout.joints().get(j);
+      joints.add(layout.isHeld(j) ? Joint.held(id, heldPa[j]) : Joint.free(id, inflow[j]));
+    }
+    return joints;
   }
 
   public List<Run> runs() {
+    List<Run> runs = new ArrayList<>();
+    for (int i = 0; i < links.length; i++) {
+      Layout.Ends ends = layout.runs().get(i);
+      runs.add(new Run(ends.run(), ends.from(), ends.to(), links[i]));
+    }
     return runs;
-  }
-
-  /** The runs that meet at a joint. */
-  List<Run> at(String joint) {
-    return graph.edgesOf(joint).stream().map(runById::get).toList();
   }
 
   /** Joints with no way to one whose pressure is held: nothing can be said about them. */
   public List<String> cutOff() {
-    Set<String> reached =
-        new ConnectivityInspector<>(graph)
-            .connectedSets().stream()
-                .filter(set -> set.stream().anyMatch(id -> joints.get(id).isHeld()))
-                .flatMap(Set::stream)
-                .collect(Collectors.toSet());
-    return joints.keySet().stream().filter(id -> !reached.contains(id)).toList();
+    return layout.cutOff();
   }
 
   /** The same network without the joints that have no way to a held one. */
   public Network reachable() {
-    Set<String> lost = Set.copyOf(cutOff());
-    if (lost.isEmpty()) {
-      return this;
-    }
-    return new Network(
-        joints.values().stream().filter(j -> !lost.contains(j.id())).toList(),
-        runs.stream().filter(r -> !lost.contains(r.from()) && !lost.contains(r.to())).toList());
+    Set<String> lost = new HashSet<>(cutOff());
+    return lost.isEmpty()
+        ? this
+        : new Network(
+            joints().stream().filter(j -> !lost.contains(j.id())).toList(),
+            runs().stream()
+                .filter(r -> !lost.contains(r.from()) && !lost.contains(r.to()))
+                .toList());
   }
 }

@@ -1,8 +1,5 @@
 package tankyard.engine.network;
 
-import java.util.HashMap;
-import java.util.Map;
-
 /**
  * Flows and pressures in steady state: what comes in at every joint goes out, and along every run
  * the pressures fit its law.
@@ -18,32 +15,28 @@ public final class NetworkSolver {
     if (!network.cutOff().isEmpty()) {
       throw new Unsolved("No way to a held pressure from: " + String.join(", ", network.cutOff()));
     }
-    SpanningFlows tree = new SpanningFlows(network);
-    Map<String, Double> pressure = sweep(network, tree);
-    if (tree.isAll()) {
-      return new Solved(tree.flow(), pressure, Auditor.audit(network, tree.flow(), pressure, 0));
-    }
-    return new LoopNewton(network, tree, pressure).solve();
+    double[] flow = network.balanced(new double[network.layout().runs().size()]);
+    double[] pressure = sweep(network, flow);
+    return network.layout().isTree()
+        ? new Solved(network.layout(), flow, pressure, Auditor.audit(network, flow, pressure, 0))
+        : new LoopNewton(network, flow, pressure).solve();
   }
 
   /** Pressures from the held joints outwards along the tree. */
-  private static Map<String, Double> sweep(Network network, SpanningFlows tree) {
-    Map<String, Double> pressure = new HashMap<>();
-    for (String here : tree.outwards()) {
-      Joint joint = network.joint(here);
-      if (joint.isHeld()) {
-        pressure.put(here, joint.heldPa().getAsDouble());
+  private static double[] sweep(Network network, double[] flow) {
+    Layout layout = network.layout();
+    double[] pressure = new double[layout.joints().size()];
+    for (int here : layout.tree().outwards()) {
+      if (layout.isHeld(here)) {
+        pressure[here] = network.heldPa(here);
         continue;
       }
-      Run run = tree.towardsHeld(here);
-      double flow = tree.flow().get(run.id());
-      double inner = pressure.get(run.otherEnd(here));
-      boolean outerIsUpstream = run.upstream(flow).equals(here);
-      pressure.put(
-          here,
-          outerIsUpstream
-              ? run.link().upstream(flow, inner).pressurePa()
-              : DownstreamPressure.of(run.link(), flow, inner));
+      int run = layout.tree().towardsHeld(here);
+      double inner = pressure[layout.otherEnd(run, here)];
+      pressure[here] =
+          layout.upstream(run, flow[run]) == here
+              ? network.link(run).upstream(flow[run], inner).pressurePa()
+              : DownstreamPressure.of(network.link(run), flow[run], inner);
     }
     return pressure;
   }

@@ -1,18 +1,53 @@
 package tankyard.engine.network;
 
-import java.util.Map;
+/** Flows and pressures of a network, with the audit of both. */
+public final class Solved {
+  private final Layout layout;
+  private final double[] flow;
+  private final double[] pressurePa;
+  private final Audit audit;
 
-/**
- * Flows and pressures of a network, with the audit of both.
- *
- * @param flow m3/s through each run, positive from its start to its end
- * @param pressurePa gauge, at each joint
- * @param audit what is left over when mass and energy are added up again
- */
-public record Solved(Map<String, Double> flow, Map<String, Double> pressurePa, Audit audit) {
-  public Solved {
-    flow = Map.copyOf(flow);
-    pressurePa = Map.copyOf(pressurePa);
+  /** Takes the arrays over: nobody may write into them afterwards. */
+  Solved(Layout layout, double[] flow, double[] pressurePa, Audit audit) {
+    this.layout = layout;
+    this.flow = flow;
+    this.pressurePa = pressurePa;
+    this.audit = audit;
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  /** m3/s through a run, positive from its start to its end. */
+  public double flow(int run) {
+    return flow[run];
+  }
+
+  public double flow(String runId) {
+    return flow[layout.run(runId)];
+  }
+
+  public double[] flows() {
+    return flow.clone();
+  }
+
+  /** Gauge, at a joint. */
+  public double pressurePa(int joint) {
+    return pressurePa[joint];
+  }
+
+  public double pressurePa(String jointId) {
+    return pressurePa[layout.joint(jointId)];
+  }
+
+  public double[] pressuresPa() {
+    return pressurePa.clone();
+  }
+
+  /** What is left over when mass and energy are added up again. */
+  public Audit audit() {
+    return audit;
   }
 
   /**

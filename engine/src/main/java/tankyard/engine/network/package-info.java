@@ -3,9 +3,11 @@
  *
  * <p>Start at {@link tankyard.engine.network.NetworkSolver}: it takes a {@link
  * tankyard.engine.network.Network} of {@link tankyard.engine.network.Joint}s and {@link
- * tankyard.engine.network.Run}s (a JGraphT graph) and gives {@link tankyard.engine.network.Solved},
- * with an audit of mass and energy. It knows no lease: a {@link tankyard.engine.network.Link} is
- * any law that says what pressure stands upstream of it.
+ * tankyard.engine.network.Run}s and gives {@link tankyard.engine.network.Solved}, with an audit of
+ * mass and energy. It knows no lease: a {@link tankyard.engine.network.Link} is any law that says
+ * what pressure stands upstream of it. What hangs together how is a {@link
+ * tankyard.engine.network.Layout}, made once; networks that differ in rates, laws and held
+ * pressures share it, and inside it joints and runs are numbers, not ids.
  *
  * <p>SI: m3/s, gauge Pa. Flow is positive from a run's start to its end.
  *

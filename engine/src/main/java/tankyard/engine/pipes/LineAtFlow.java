@@ -4,8 +4,9 @@ import java.util.List;
 import tankyard.engine.fluids.Liquid;
 
 /**
- * A line at one flow, of one liquid or of one for each run. Friction is worked out, the pressure at its downstream end is
- * still open: it can be marched from many pressures and rubs the same each time.
+ * A line at one flow, of one liquid or of one for each run. Friction is worked out, the pressure at
+ * its downstream end is still open: it can be marched from many pressures and rubs the same each
+ * time.
  */
 public final class LineAtFlow {
   private final LineLaw line;

@@ -88,6 +88,23 @@ public final class MarchResult {
     return point(highest);
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof MarchResult march
+        && control().equals(march.control())
+        && Double.compare(upstreamPerFlow(), march.upstreamPerFlow()) == 0
+        && Double.compare(staticPascals(), march.staticPascals()) == 0
+        && Double.compare(frictionPascals(), march.frictionPascals()) == 0
+        && points().equals(march.points())
+        && partFull().equals(march.partFull())
+        && flows().equals(march.flows());
+  }
+
+  @Override
+  public int hashCode() {
+    return points().hashCode();
+  }
+
   private int stations() {
     return walk.line().stations().reaches() + 1;
   }

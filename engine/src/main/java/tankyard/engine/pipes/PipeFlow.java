@@ -22,8 +22,7 @@ public final class PipeFlow implements FlowLaw {
     this.liquid = liquid;
     this.lengthM = run.path().lengthM() + run.minor().extraLengthM();
     this.areaM2 = run.areaM2();
-    this.viscousFlow =
-        liquid.viscosityPaS() * areaM2 / (liquid.densityKgPerM3() * run.boreM());
+    this.viscousFlow = liquid.viscosityPaS() * areaM2 / (liquid.densityKgPerM3() * run.boreM());
   }
 
   @Override

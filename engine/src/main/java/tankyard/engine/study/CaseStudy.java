@@ -94,7 +94,7 @@ public final class CaseStudy {
    * nothing.
    */
   public GatheringState gatheringAt(Map<String, Double> gaugePa) {
-    return gathering.at(inlets(gaugePa), unloaded.mix(), unloaded.warmth());
+    return gathering.at(inlets(gaugePa), unloaded);
   }
 
   private Map<String, Double> inlets(Map<String, Double> gaugePa) {

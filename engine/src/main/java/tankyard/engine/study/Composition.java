@@ -1,69 +1,73 @@
 package tankyard.engine.study;
 
-import java.util.HashMap;
-import java.util.Iterator;
-import java.util.Map;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.cycle.CycleDetector;
-import org.jgrapht.graph.DirectedMultigraph;
-import org.jgrapht.traverse.TopologicalOrderIterator;
-import tankyard.engine.network.Solved;
+import java.util.Arrays;
+import tankyard.engine.network.Layout;
 
 /** The share of water in every gathering line, mixed at each joint from what flows in. */
 final class Composition {
-  private final Map<String, Double> waterCut = new HashMap<>();
+  private final double[] waterCut;
 
-  /** Before any flow is known: the same mixture everywhere. */
-  static Composition even(GatheringPlan plan, double cut) {
-    Composition same = new Composition();
-    plan.lines().keySet().forEach(id -> same.waterCut.put(id, cut));
-    return same;
+  private Composition(double[] waterCut) {
+    this.waterCut = waterCut;
   }
 
-  static Composition of(
-      GatheringPlan plan, Map<String, WellFlow> wells, Solved solved, Composition before) {
-    Graph<String, String> downhill = new DirectedMultigraph<>(null, null, false);
-    plan.joints().forEach(downhill::addVertex);
-    for (LaidLine line : plan.lines().values()) {
-      boolean forward = solved.flow().get(line.id()) >= 0;
-      String from = forward ? line.line().from() : line.line().to();
-      String to = forward ? line.line().to() : line.line().from();
-      downhill.addEdge(from, to, line.id());
-    }
-    if (new CycleDetector<>(downhill).detectCycles()) {
-      return before; // a flow that goes round mixes with itself: keep what was taken
-    }
-    Composition mixed = new Composition();
-    Iterator<String> order = new TopologicalOrderIterator<>(downhill);
-    while (order.hasNext()) {
-      mixed.mixAt(order.next(), downhill, wells, solved);
+  /** Before any flow is known: the same mixture everywhere. */
+  static Composition even(Layout layout, double cut) {
+    double[] same = new double[layout.runs().size()];
+    Arrays.fill(same, cut);
+    return new Composition(same);
+  }
+
+  /**
+   * Mixes along the flow.
+   *
+   * @param wells by joint; null where there is none
+   * @param before what is kept where a flow goes round, since it then mixes with itself
+   */
+  static Composition of(Layout layout, WellFlow[] wells, double[] flow, Composition before) {
+    return FlowOrder.of(layout, flow)
+        .map(order -> mixed(layout, wells, flow, order))
+        .orElse(before);
+  }
+
+  private static Composition mixed(Layout layout, WellFlow[] wells, double[] flow, int[] order) {
+    Composition mixed = new Composition(new double[flow.length]);
+    for (int joint : order) {
+      mixed.mixAt(joint, layout, wells[joint], flow);
     }
     return mixed;
   }
 
-  private void mixAt(
-      String joint, Graph<String, String> downhill, Map<String, WellFlow> wells, Solved solved) {
-    WellFlow well = wells.get(joint);
+  private void mixAt(int joint, Layout layout, WellFlow well, double[] flow) {
     double water = well == null ? 0 : well.water();
     double all = well == null ? 0 : well.fluid();
-    for (String line : downhill.incomingEdgesOf(joint)) {
-      double flow = Math.abs(solved.flow().get(line));
-      all += flow;
-      water += flow * waterCut.get(line);
+    for (int k = 0; k < layout.degree(joint); k++) {
+      int run = layout.runAt(joint, k);
+      if (layout.downstream(run, flow[run]) == joint) {
+        double size = Math.abs(flow[run]);
+        all += size;
+        water += size * waterCut[run];
+      }
     }
     double cut = all > 0 ? Math.min(1, water / all) : 1;
-    downhill.outgoingEdgesOf(joint).forEach(line -> waterCut.put(line, cut));
+    for (int k = 0; k < layout.degree(joint); k++) {
+      int run = layout.runAt(joint, k);
+      if (layout.upstream(run, flow[run]) == joint) {
+        waterCut[run] = cut;
+      }
+    }
   }
 
-  double waterCut(String lineId) {
-    return waterCut.get(lineId);
+  double waterCut(int run) {
+    return waterCut[run];
   }
 
   /** The largest change of any line's share. */
   double differsFrom(Composition other) {
-    return waterCut.entrySet().stream()
-        .mapToDouble(e -> Math.abs(e.getValue() - other.waterCut.get(e.getKey())))
-        .max()
-        .orElse(0);
+    double most = 0;
+    for (int i = 0; i < waterCut.length; i++) {
+      most = Math.max(most, Math.abs(waterCut[i] - other.waterCut[i]));
+    }
+    return most;
   }
 }

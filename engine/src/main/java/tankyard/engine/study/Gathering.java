@@ -1,38 +1,48 @@
 package tankyard.engine.study;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.fluids.LiquidState;
-import tankyard.engine.network.Joint;
+import tankyard.engine.network.Layout;
 import tankyard.engine.network.Network;
 import tankyard.engine.network.NetworkSolver;
-import tankyard.engine.network.Run;
 import tankyard.engine.network.Solved;
 import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Temperature;
 
-/** The gathering lines of one case, solved for given pressures in the separators. */
+/**
+ * The gathering lines of one case, solved for given pressures in the separators. What the pressures
+ * leave as it is (in a tree that is every flow, mixture and friction) is taken over from a state
+ * that was solved before.
+ */
 final class Gathering {
   private static final int MOST_MIXINGS = 8;
   private static final double SAME_CUT = 1e-9;
   private static final double SAME_K = 1e-6;
 
   private final GatheringPlan plan;
-  private final Map<String, WellFlow> wells;
+  private final Layout layout;
   private final FluidModel fluids;
   private final Temperature temperature;
-  private final double sharedSurge;
   private final HeatLoss heatLoss;
+  private final double sharedSurge;
   private final double coldest;
   private final double warmest;
-  private final Map<Double, LiquidState> byCut = new HashMap<>();
-  private final Map<Double, CoolingLiquid> coolingByCut = new HashMap<>();
+
+  /** At each joint; null where there is none. */
+  private final WellFlow[] wells;
+
+  /** The one well that has each line to itself; null where several share it. */
+  private final WellFlow[] ownWell;
+
+  private final double[] inflow;
+  private final double averageCut;
 
   Gathering(
       GatheringPlan plan,
@@ -42,19 +52,35 @@ final class Gathering {
       HeatLoss heatLoss,
       double sharedSurge) {
     this.plan = plan;
-    this.wells = wells;
+    this.layout = plan.layout();
     this.fluids = fluids;
     this.temperature = temperature;
     this.heatLoss = heatLoss;
     this.sharedSurge = sharedSurge;
     double ground = temperature.kelvins();
-    this.coldest = heads().reduce(ground, Math::min);
-    this.warmest = heads().reduce(ground, Math::max);
+    this.coldest = heads(wells.values()).reduce(ground, Math::min);
+    this.warmest = heads(wells.values()).reduce(ground, Math::max);
+    this.wells = layout.joints().stream().map(wells::get).toArray(WellFlow[]::new);
+    this.ownWell =
+        plan.lines().stream()
+            .map(line -> plan.onlyWell(line.id()).map(wells::get).orElse(null))
+            .toArray(WellFlow[]::new);
+    inflow = new double[this.wells.length];
+    for (int j = 0; j < inflow.length; j++) {
+      inflow[j] = this.wells[j] == null || layout.isHeld(j) ? 0 : this.wells[j].fluid();
+    }
+    averageCut = averageCut(wells.values());
   }
 
   /** Temperatures of what leaves the wells, K, as far as they are known. */
-  private DoubleStream heads() {
-    return wells.values().stream().flatMapToDouble(w -> w.headK().stream());
+  private static DoubleStream heads(Collection<WellFlow> wells) {
+    return wells.stream().flatMapToDouble(w -> w.headK().stream());
+  }
+
+  private static double averageCut(Collection<WellFlow> wells) {
+    double water = wells.stream().mapToDouble(WellFlow::water).sum();
+    double all = wells.stream().mapToDouble(WellFlow::fluid).sum();
+    return all > 0 ? water / all : 1;
   }
 
   /**
@@ -63,116 +89,126 @@ final class Gathering {
    * @param inletPa gauge pressure at each separator's inlet nozzle
    */
   GatheringState at(Map<String, Double> inletPa) {
-    return at(inletPa, Composition.even(plan, averageCut()), Optional.empty());
+    double[] flow = layout.treeFlows(inflow);
+    Composition even = Composition.even(layout, averageCut);
+    if (layout.isTree()) {
+      Composition mix = Composition.of(layout, wells, flow, even);
+      return solve(mixed(mix, warmth(flow, mix), flow), inletPa);
+    }
+    return mix(mixed(even, Optional.empty(), flow), inletPa);
   }
 
-  /** The same, starting from a mixture and warmth that are near: those of another pressure. */
-  GatheringState at(Map<String, Double> inletPa, Composition nearMix, Optional<Warmth> nearWarmth) {
-    Composition mix = nearMix;
-    Optional<Warmth> warmth = nearWarmth;
-    Solved solved = solve(mix, warmth, inletPa);
+  /** The same, starting from a state that is near: that of another pressure. */
+  GatheringState at(Map<String, Double> inletPa, GatheringState near) {
+    return layout.isTree() ? solve(near.mixed(), inletPa) : mix(near.mixed(), inletPa);
+  }
+
+  /** Flows, mixtures and warmth in turn, until they fit. */
+  private GatheringState mix(Mixed start, Map<String, Double> inletPa) {
+    GatheringState state = solve(start, inletPa);
     for (int i = 0; i < MOST_MIXINGS; i++) {
-      Composition next = Composition.of(plan, wells, solved, mix);
-      Optional<Warmth> warmer = warmth(solved, next);
-      boolean same = next.differsFrom(mix) <= SAME_CUT && differ(warmth, warmer) <= SAME_K;
-      mix = next;
-      warmth = warmer;
+      Mixed before = state.mixed();
+      double[] flow = state.solved().flows();
+      Composition mix = Composition.of(layout, wells, flow, before.composition());
+      Optional<Warmth> warmth = warmth(flow, mix);
+      Mixed next = mixed(mix, warmth, flow);
+      boolean same =
+          mix.differsFrom(before.composition()) <= SAME_CUT
+              && differ(before.warmth(), warmth) <= SAME_K;
       if (same) {
-        break;
+        return new GatheringState(plan, next, state.solved(), fluids);
       }
-      solved = solve(mix, warmth, inletPa);
+      state = solve(next, inletPa);
     }
-    return new GatheringState(plan, wells, runs(solved, mix, warmth), solved, mix, warmth, fluids);
+    return state;
   }
 
   /** Empty where no well's temperature is known: then every line is as cold as the ground. */
-  private Optional<Warmth> warmth(Solved solved, Composition mix) {
+  private Optional<Warmth> warmth(double[] flow, Composition mix) {
     return coldest == warmest
         ? Optional.empty()
-        : Optional.of(Warmth.of(plan, wells, solved, mix, heatLoss, temperature.kelvins()));
+        : Optional.of(Warmth.of(plan, wells, flow, mix, heatLoss, temperature.kelvins()));
   }
 
   private static double differ(Optional<Warmth> a, Optional<Warmth> b) {
     return b.isEmpty() ? 0 : a.map(b.get()::differsFrom).orElse(Double.POSITIVE_INFINITY);
   }
 
-  private double averageCut() {
-    double water = wells.values().stream().mapToDouble(WellFlow::water).sum();
-    double all = wells.values().stream().mapToDouble(WellFlow::fluid).sum();
-    return all > 0 ? water / all : 1;
-  }
-
-  private Solved solve(Composition mix, Optional<Warmth> warmth, Map<String, Double> inletPa) {
-    List<Joint> joints = new ArrayList<>();
-    for (String id : plan.joints()) {
-      WellFlow well = wells.get(id);
-      joints.add(
-          inletPa.containsKey(id)
-              ? Joint.held(id, inletPa.get(id))
-              : Joint.free(id, well == null ? 0 : well.fluid()));
+  private GatheringState solve(Mixed mixed, Map<String, Double> inletPa) {
+    double[] held = new double[inflow.length];
+    for (int j = 0; j < held.length; j++) {
+      held[j] = layout.isHeld(j) ? inletPa.get(layout.joints().get(j)) : 0;
     }
-    List<Run> runs = new ArrayList<>();
-    for (LaidLine line : plan.lines().values()) {
-      LineLink link = new LineLink(fill(line, mix, warmth), times(line.id()));
-      runs.add(new Run(line.id(), line.line().from(), line.line().to(), link));
+    Solved solved = NetworkSolver.solve(new Network(layout, inflow, held, mixed.links()));
+    return new GatheringState(plan, mixed, solved, fluids);
+  }
+
+  /** Every line with what stands in it, worked out at flows that are near. */
+  private Mixed mixed(Composition mix, Optional<Warmth> warmth, double[] flow) {
+    Fillings fillings = new Fillings(mix, warmth);
+    List<LineFill> fills = new ArrayList<>();
+    List<LineLink> links = new ArrayList<>();
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < flow.length; i++) {
+      LineFill fill = fillings.of(i);
+      double times = ownWell[i] == null ? sharedSurge : ownWell[i].ownLineTimes();
+      fills.add(fill);
+      links.add(new LineLink(fill.at(flow[i] * times), times));
+      words.add(ownWell[i] == null ? sharedWords() : ownWell[i].ownLineWords());
     }
-    return NetworkSolver.solve(new Network(joints, runs));
+    return new Mixed(mix, warmth, fills, links, words);
   }
 
-  private LiquidState liquid(String lineId, Composition mix) {
-    return byCut.computeIfAbsent(mix.waterCut(lineId), cut -> fluids.mixture(cut, temperature));
+  private String sharedWords() {
+    return sharedSurge == 1
+        ? "all its wells together"
+        : "all its wells together, x " + sharedSurge + " as if their strokes met";
   }
 
-  private LineFill fill(LaidLine line, Composition mix, Optional<Warmth> warmth) {
-    return warmth
-        .map(
-            w ->
-                CoolingPieces.fill(
-                    line,
-                    cooling(line.id(), mix),
-                    w.cooling(line),
-                    w.forward(line.id()),
-                    w.upstreamK(line.id())))
-        .orElseGet(() -> LineFill.even(line, liquid(line.id(), mix)));
-  }
+  /**
+   * What stands in the lines of one mixture; lines with the same share of water share its liquid.
+   */
+  private final class Fillings {
+    private final Composition mix;
+    private final Optional<Warmth> warmth;
+    private final Map<Double, LiquidState> byCut = new HashMap<>();
+    private final Map<Double, CoolingLiquid> coolingByCut = new HashMap<>();
 
-  private CoolingLiquid cooling(String lineId, Composition mix) {
-    return coolingByCut.computeIfAbsent(
-        mix.waterCut(lineId),
-        cut -> CoolingLiquid.of(fluids, cut, liquid(lineId, mix), coldest, warmest));
-  }
-
-  private double times(String lineId) {
-    return ownWell(lineId).map(WellFlow::ownLineTimes).orElse(sharedSurge);
-  }
-
-  private String flowWords(String lineId) {
-    return ownWell(lineId)
-        .map(WellFlow::ownLineWords)
-        .orElse(
-            sharedSurge == 1
-                ? "all its wells together"
-                : "all its wells together, x " + sharedSurge + " as if their strokes met");
-  }
-
-  private Optional<WellFlow> ownWell(String lineId) {
-    return Optional.ofNullable(plan.onlyWell(lineId)).map(wells::get);
-  }
-
-  private Map<String, LineRun> runs(Solved solved, Composition mix, Optional<Warmth> warmth) {
-    Map<String, LineRun> runs = new LinkedHashMap<>();
-    for (LaidLine line : plan.lines().values()) {
-      double flow = solved.flow().get(line.id());
-      String down = flow >= 0 ? line.line().to() : line.line().from();
-      runs.put(
-          line.id(),
-          LineRun.of(
-              line,
-              flow * times(line.id()),
-              flowWords(line.id()),
-              fill(line, mix, warmth),
-              solved.pressurePa().get(down)));
+    Fillings(Composition mix, Optional<Warmth> warmth) {
+      this.mix = mix;
+      this.warmth = warmth;
     }
-    return runs;
+
+    LineFill of(int run) {
+      LaidLine line = plan.lines().get(run);
+      return warmth
+          .map(
+              w ->
+                  CoolingPieces.fill(
+                      line, cooling(run), w.cooling(run), w.forward(run), w.upstreamK(run)))
+          .orElseGet(() -> LineFill.even(line, liquid(run)));
+    }
+
+    private LiquidState liquid(int run) {
+      return byCut.computeIfAbsent(mix.waterCut(run), cut -> fluids.mixture(cut, temperature));
+    }
+
+    private CoolingLiquid cooling(int run) {
+      return coolingByCut.computeIfAbsent(
+          mix.waterCut(run), cut -> CoolingLiquid.of(fluids, cut, liquid(run), coldest, warmest));
+    }
   }
+
+  /**
+   * What is in the lines.
+   *
+   * @param fills what stands in each
+   * @param words why each line carries what it does
+   */
+  record Mixed(
+      Composition composition,
+      Optional<Warmth> warmth,
+      List<LineFill> fills,
+      List<LineLink> links,
+      List<String> words) {}
 }

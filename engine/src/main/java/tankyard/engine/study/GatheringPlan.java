@@ -1,16 +1,15 @@
 package tankyard.engine.study;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.BiconnectivityInspector;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
-import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.Multigraph;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
@@ -19,37 +18,47 @@ import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
+import tankyard.engine.network.Layout;
 
 /**
  * Which flow lines bring which wells to a separator, before any rate is known: what is cut off, and
  * which lines one well has to itself.
  */
 final class GatheringPlan {
-  private final Map<String, LaidLine> lines = new LinkedHashMap<>();
-  private final Set<String> joints = new LinkedHashSet<>();
+  /** Stands for every separator where only the ways to any of them count. */
+  private static final String ANY_SEPARATOR = "";
+
+  private final List<LaidLine> lines;
+  private final Layout layout;
+  private final List<String> wellIds;
+  private final List<Thing> cutOff;
   private final Map<String, String> onlyWell = new HashMap<>();
-  private final List<Thing> cutOff = new ArrayList<>();
-  private final Lease lease;
 
   GatheringPlan(Lease lease, Map<String, LaidLine> laid) {
-    this.lease = lease;
-    Graph<String, String> graph = graph(laid);
-    List<Set<String>> parts = new ConnectivityInspector<>(graph).connectedSets();
-    for (Set<String> part : parts) {
-      if (part.stream().anyMatch(this::isSeparator)) {
+    Set<String> separators =
+        lease.separators().stream().map(Separator::id).collect(Collectors.toSet());
+    Graph<String, String> graph = graph(lease, laid);
+    Set<String> joints = new LinkedHashSet<>();
+    for (Set<String> part : new ConnectivityInspector<>(graph).connectedSets()) {
+      if (part.stream().anyMatch(separators::contains)) {
         joints.addAll(part);
       }
     }
-    laid.values().stream()
-        .filter(l -> l.line().service() == Service.FLOW_LINE && joints.contains(l.line().from()))
-        .forEach(l -> lines.put(l.id(), l));
-    lease
-        .things()
-        .filter(t -> (t instanceof Well || t instanceof Tee) && t.status().stays())
-        .filter(t -> !joints.contains(t.id()))
-        .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
-        .forEach(cutOff::add);
-    findOwnLines(graph);
+    lines =
+        laid.values().stream()
+            .filter(l -> l.line().service() == Service.FLOW_LINE)
+            .filter(l -> joints.contains(l.line().from()))
+            .toList();
+    wellIds = lease.wells().stream().map(Well::id).filter(joints::contains).toList();
+    cutOff =
+        lease
+            .things()
+            .filter(t -> (t instanceof Well || t instanceof Tee) && t.status().stays())
+            .filter(t -> !joints.contains(t.id()))
+            .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
+            .toList();
+    layout = layout(List.copyOf(joints), separators);
+    findOwnLines();
   }
 
   /** A tee on a leg or on a water return gathers nothing. */
@@ -63,7 +72,7 @@ final class GatheringPlan {
     return services.isEmpty() || services.contains(Service.FLOW_LINE);
   }
 
-  private Graph<String, String> graph(Map<String, LaidLine> laid) {
+  private static Graph<String, String> graph(Lease lease, Map<String, LaidLine> laid) {
     Graph<String, String> graph = new Multigraph<>(null, null, false);
     lease
         .things()
@@ -82,36 +91,76 @@ final class GatheringPlan {
     return graph;
   }
 
+  private Layout layout(List<String> joints, Set<String> separators) {
+    boolean[] held = new boolean[joints.size()];
+    for (int j = 0; j < held.length; j++) {
+      held[j] = separators.contains(joints.get(j));
+    }
+    return new Layout(
+        joints,
+        held,
+        lines.stream().map(l -> new Layout.Ends(l.id(), l.line().from(), l.line().to())).toList());
+  }
+
   /** A line whose loss would cut off one well and nothing else carries that well alone. */
-  private void findOwnLines(Graph<String, String> graph) {
-    for (String bridge : new BiconnectivityInspector<>(graph).getBridges()) {
-      if (!lines.containsKey(bridge)) {
+  private void findOwnLines() {
+    Set<String> bridges = new BiconnectivityInspector<>(toAnySeparator()).getBridges();
+    Set<String> wells = Set.copyOf(wellIds);
+    int[] beyond = new int[layout.joints().size()];
+    String[] one = new String[beyond.length];
+    int[] outwards = layout.outwards();
+    for (int k = outwards.length - 1; k >= 0; k--) {
+      int joint = outwards[k];
+      if (layout.isHeld(joint)) {
         continue;
       }
-      Set<String> rest = new LinkedHashSet<>(graph.edgeSet());
-      rest.remove(bridge);
-      ConnectivityInspector<String, String> without =
-          new ConnectivityInspector<>(new AsSubgraph<>(graph, graph.vertexSet(), rest));
-      String from = graph.getEdgeSource(bridge);
-      Set<String> side = without.connectedSetOf(from);
-      if (side.stream().anyMatch(this::isSeparator)) {
-        side = without.connectedSetOf(graph.getEdgeTarget(bridge));
+      String id = layout.joints().get(joint);
+      if (wells.contains(id)) {
+        beyond[joint]++;
+        one[joint] = id;
       }
-      List<String> wells = side.stream().filter(this::isWell).toList();
-      if (wells.size() == 1 && side.stream().noneMatch(this::isSeparator)) {
-        onlyWell.put(bridge, wells.get(0));
+      int line = layout.towardsHeld(joint);
+      if (beyond[joint] == 1 && bridges.contains(lines.get(line).id())) {
+        onlyWell.put(lines.get(line).id(), one[joint]);
       }
+      int inner = layout.otherEnd(line, joint);
+      beyond[inner] += beyond[joint];
+      one[inner] = one[joint] == null ? one[inner] : one[joint];
     }
   }
 
-  /** Lines that lead to a separator, by id. */
-  Map<String, LaidLine> lines() {
+  /** The lines with all separators taken as one joint. */
+  private Graph<String, String> toAnySeparator() {
+    Graph<String, String> graph = new Multigraph<>(null, null, false);
+    graph.addVertex(ANY_SEPARATOR);
+    layout.joints().forEach(id -> graph.addVertex(orSeparator(id)));
+    for (LaidLine line : lines) {
+      String from = orSeparator(line.line().from());
+      String to = orSeparator(line.line().to());
+      if (!from.equals(to)) {
+        graph.addEdge(from, to, line.id());
+      }
+    }
+    return graph;
+  }
+
+  private String orSeparator(String id) {
+    return layout.isHeld(layout.joint(id)) ? ANY_SEPARATOR : id;
+  }
+
+  /** Lines that lead to a separator, in drawn order: the runs of the layout. */
+  List<LaidLine> lines() {
     return lines;
   }
 
-  /** Ids of wells, tees and separators that hang together with a separator. */
-  Set<String> joints() {
-    return joints;
+  /** How wells, tees and separators hang together; the separators are held. */
+  Layout layout() {
+    return layout;
+  }
+
+  /** Wells that hang together with a separator. */
+  List<String> wellIds() {
+    return wellIds;
   }
 
   /** Wells and tees with no way to a separator. */
@@ -119,16 +168,8 @@ final class GatheringPlan {
     return cutOff;
   }
 
-  /** The one well a line carries; null where it carries several. */
-  String onlyWell(String lineId) {
-    return onlyWell.get(lineId);
-  }
-
-  boolean isSeparator(String id) {
-    return lease.separators().stream().anyMatch(s -> s.id().equals(id));
-  }
-
-  private boolean isWell(String id) {
-    return lease.wells().stream().anyMatch(w -> w.id().equals(id));
+  /** The one well a line carries; empty where it carries several. */
+  Optional<String> onlyWell(String lineId) {
+    return Optional.ofNullable(onlyWell.get(lineId));
   }
 }

@@ -1,55 +1,57 @@
 package tankyard.engine.study;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.fluids.FluidModel;
+import tankyard.engine.network.Layout;
 import tankyard.engine.network.Solved;
 
 /** The gathering lines with their flows and pressures. */
 public final class GatheringState {
-  private final GatheringPlan plan;
-  private final Map<String, WellFlow> wells;
-  private final Map<String, LineRun> runs;
-  private final Solved solved;
-  private final Composition mix;
-  private final Optional<Warmth> warmth;
-  private final FluidModel fluids;
+  private static final int NONE = -1;
 
-  GatheringState(
-      GatheringPlan plan,
-      Map<String, WellFlow> wells,
-      Map<String, LineRun> runs,
-      Solved solved,
-      Composition mix,
-      Optional<Warmth> warmth,
-      FluidModel fluids) {
+  private final GatheringPlan plan;
+  private final Layout layout;
+  private final Gathering.Mixed mixed;
+  private final Solved solved;
+  private final FluidModel fluids;
+  private final List<LineRun> runs = new ArrayList<>();
+
+  GatheringState(GatheringPlan plan, Gathering.Mixed mixed, Solved solved, FluidModel fluids) {
     this.plan = plan;
-    this.wells = wells;
-    this.runs = runs;
+    this.layout = plan.layout();
+    this.mixed = mixed;
     this.solved = solved;
-    this.mix = mix;
-    this.warmth = warmth;
     this.fluids = fluids;
+    for (int i = 0; i < plan.lines().size(); i++) {
+      double flow = solved.flow(i);
+      runs.add(
+          LineRun.of(
+              plan.lines().get(i),
+              mixed.links().get(i).at(flow),
+              mixed.words().get(i),
+              mixed.fills().get(i),
+              solved.pressurePa(layout.downstream(i, flow))));
+    }
   }
 
-  Composition mix() {
-    return mix;
+  Gathering.Mixed mixed() {
+    return mixed;
+  }
+
+  Solved solved() {
+    return solved;
   }
 
   /** Whether the oil carries the water in a line. */
   public boolean oilCarries(LineRun run) {
-    return fluids.oilCarries(mix.waterCut(run.laid().id()));
+    return fluids.oilCarries(mixed.composition().waterCut(layout.run(run.laid().id())));
   }
 
-  Optional<Warmth> warmth() {
-    return warmth;
-  }
-
-  public Collection<LineRun> runs() {
-    return runs.values();
+  /** In drawn order. */
+  public List<LineRun> runs() {
+    return runs;
   }
 
   public Solved.Audit audit() {
@@ -58,55 +60,52 @@ public final class GatheringState {
 
   /** Ids of the wells that reach a separator. */
   public List<String> wellIds() {
-    return wells.keySet().stream().filter(plan.joints()::contains).toList();
+    return plan.wellIds();
   }
 
   /** Gauge pressure at a well's stuffing box. */
   public double boxPa(String wellId) {
-    return solved.pressurePa().get(wellId);
+    return solved.pressurePa(wellId);
   }
 
   /** The lines a well's fluid takes, the larger flow at every parting of ways. */
   List<LineRun> wayOf(String wellId) {
-    List<LineRun> way = new ArrayList<>();
-    String here = wellId;
-    Optional<LineRun> next = outOf(here, way);
-    while (next.isPresent()) {
-      way.add(next.get());
-      here = downstream(next.get());
-      next = plan.isSeparator(here) ? Optional.empty() : outOf(here, way);
-    }
-    return way;
+    return numbersOf(wellId).stream().map(runs::get).toList();
   }
 
   /** Where a well's fluid ends up; empty where its lines lead nowhere. */
   public Optional<String> separatorOf(String wellId) {
-    List<LineRun> way = wayOf(wellId);
-    return way.isEmpty()
-        ? Optional.empty()
-        : Optional.of(downstream(way.get(way.size() - 1))).filter(plan::isSeparator);
+    List<Integer> way = numbersOf(wellId);
+    if (way.isEmpty()) {
+      return Optional.empty();
+    }
+    int last = way.get(way.size() - 1);
+    int end = layout.downstream(last, solved.flow(last));
+    return layout.isHeld(end) ? Optional.of(layout.joints().get(end)) : Optional.empty();
   }
 
-  private Optional<LineRun> outOf(String joint, List<LineRun> taken) {
-    LineRun best = null;
-    for (LineRun run : runs.values()) {
-      boolean leaves = upstream(run).equals(joint) && taken.stream().noneMatch(t -> t == run);
-      if (leaves && (best == null || flow(run) > flow(best))) {
+  private List<Integer> numbersOf(String wellId) {
+    List<Integer> way = new ArrayList<>();
+    int here = layout.joint(wellId);
+    int next = outOf(here, way);
+    while (next != NONE) {
+      way.add(next);
+      here = layout.downstream(next, solved.flow(next));
+      next = layout.isHeld(here) ? NONE : outOf(here, way);
+    }
+    return way;
+  }
+
+  private int outOf(int joint, List<Integer> taken) {
+    int best = NONE;
+    for (int k = 0; k < layout.degree(joint); k++) {
+      int run = layout.runAt(joint, k);
+      double flow = solved.flow(run);
+      boolean leaves = layout.upstream(run, flow) == joint && !taken.contains(run);
+      if (leaves && (best == NONE || Math.abs(flow) > Math.abs(solved.flow(best)))) {
         best = run;
       }
     }
-    return Optional.ofNullable(best);
-  }
-
-  private double flow(LineRun run) {
-    return Math.abs(solved.flow().get(run.laid().id()));
-  }
-
-  private static String upstream(LineRun run) {
-    return run.flow() >= 0 ? run.laid().line().from() : run.laid().line().to();
-  }
-
-  private static String downstream(LineRun run) {
-    return run.flow() >= 0 ? run.laid().line().to() : run.laid().line().from();
+    return best;
   }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.fluids.LiquidState;
+import tankyard.engine.pipes.LineAtFlow;
 import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.pipes.LineLaw;
-import tankyard.engine.pipes.MarchResult;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
 
@@ -39,8 +39,8 @@ record LineFill(
         liquid, laid.law(), List.of(liquid.liquid()), kelvins, kelvins, Optional.empty());
   }
 
-  MarchResult march(double flow, double downstreamPa) {
-    return law.at(flow, pieces).march(downstreamPa);
+  LineAtFlow at(double flow) {
+    return law.at(flow, pieces);
   }
 
   Temperature start() {

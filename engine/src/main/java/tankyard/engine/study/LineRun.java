@@ -6,6 +6,7 @@ import java.util.Optional;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Service;
 import tankyard.engine.pipes.FlowState;
+import tankyard.engine.pipes.LineAtFlow;
 import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.pipes.LinePoint;
 import tankyard.engine.pipes.LineWorking;
@@ -41,7 +42,14 @@ public record LineRun(
 
   static LineRun of(
       LaidLine laid, double flow, String flowWords, LineFill fill, double downstreamPa) {
-    return new LineRun(laid, flow, flowWords, fill, downstreamPa, fill.march(flow, downstreamPa));
+    return of(laid, fill.at(flow), flowWords, fill, downstreamPa);
+  }
+
+  /** Of a line at a flow that is worked out already. */
+  static LineRun of(
+      LaidLine laid, LineAtFlow atFlow, String flowWords, LineFill fill, double downstreamPa) {
+    return new LineRun(
+        laid, atFlow.flow(), flowWords, fill, downstreamPa, atFlow.march(downstreamPa));
   }
 
   /** What it carries, at the temperature of the ground. */

@@ -56,7 +56,7 @@ final class Switches {
       inlet = Math.min(inlet, ground + separator.inletHeight().metres());
     }
     double cubicMetres = 0;
-    for (LaidLine line : survey.gathering().lines().values()) {
+    for (LaidLine line : survey.gathering().lines()) {
       cubicMetres += line.contentsAboveM3(inlet);
     }
     return cubicMetres;

@@ -1,13 +1,8 @@
 package tankyard.engine.study;
 
-import java.util.HashMap;
-import java.util.Iterator;
-import java.util.Map;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.cycle.CycleDetector;
-import org.jgrapht.graph.DirectedMultigraph;
-import org.jgrapht.traverse.TopologicalOrderIterator;
-import tankyard.engine.network.Solved;
+import java.util.Arrays;
+import java.util.Optional;
+import tankyard.engine.network.Layout;
 import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.units.HeatLoss;
 
@@ -18,97 +13,107 @@ import tankyard.engine.units.HeatLoss;
  */
 final class Warmth {
   private final GatheringPlan plan;
-  private final Map<String, WellFlow> wells;
-  private final Solved solved;
+  private final WellFlow[] wells;
+  private final double[] flow;
   private final Composition mix;
   private final HeatLoss loss;
   private final double groundK;
-  private final Map<String, Double> upstreamK = new HashMap<>();
+  private final double[] upstreamK;
 
   private Warmth(
       GatheringPlan plan,
-      Map<String, WellFlow> wells,
-      Solved solved,
+      WellFlow[] wells,
+      double[] flow,
       Composition mix,
       HeatLoss loss,
       double groundK) {
     this.plan = plan;
     this.wells = wells;
-    this.solved = solved;
+    this.flow = flow;
     this.mix = mix;
     this.loss = loss;
     this.groundK = groundK;
+    upstreamK = new double[flow.length];
   }
 
+  /**
+   * Mixes along the flow.
+   *
+   * @param wells by joint; null where there is none
+   */
   static Warmth of(
       GatheringPlan plan,
-      Map<String, WellFlow> wells,
-      Solved solved,
+      WellFlow[] wells,
+      double[] flow,
       Composition mix,
       HeatLoss loss,
       double groundK) {
-    Warmth warmth = new Warmth(plan, wells, solved, mix, loss, groundK);
-    Graph<String, String> downhill = new DirectedMultigraph<>(null, null, false);
-    plan.joints().forEach(downhill::addVertex);
-    for (LaidLine line : plan.lines().values()) {
-      boolean forward = solved.flow().get(line.id()) >= 0;
-      downhill.addEdge(
-          forward ? line.line().from() : line.line().to(),
-          forward ? line.line().to() : line.line().from(),
-          line.id());
+    Warmth warmth = new Warmth(plan, wells, flow, mix, loss, groundK);
+    Optional<int[]> order = FlowOrder.of(plan.layout(), flow);
+    if (order.isEmpty()) {
+      // A flow that goes round warms itself: keep to the ground, the thick side.
+      Arrays.fill(warmth.upstreamK, groundK);
+      return warmth;
     }
-    if (new CycleDetector<>(downhill).detectCycles()) {
-      plan.lines().keySet().forEach(id -> warmth.upstreamK.put(id, groundK));
-      return warmth; // a flow that goes round warms itself: keep to the ground, the thick side
-    }
-    Iterator<String> order = new TopologicalOrderIterator<>(downhill);
-    while (order.hasNext()) {
-      warmth.mixAt(order.next(), downhill);
+    for (int joint : order.get()) {
+      warmth.mixAt(joint);
     }
     return warmth;
   }
 
-  private void mixAt(String joint, Graph<String, String> downhill) {
+  private void mixAt(int joint) {
+    Layout layout = plan.layout();
     double carried = 0;
     double heat = 0;
-    WellFlow well = wells.get(joint);
+    WellFlow well = wells[joint];
     if (well != null) {
       double made = LineCooling.wattsPerKelvin(well.oil(), well.water() - well.returned());
       carried += made + LineCooling.wattsPerKelvin(0, well.returned());
       heat += made * (well.headK().orElse(groundK) - groundK);
     }
-    for (String line : downhill.incomingEdgesOf(joint)) {
-      LineCooling cooling = cooling(plan.lines().get(line));
-      double over = upstreamK.get(line) - groundK;
-      carried += cooling.wattsPerKelvin();
-      heat += cooling.wattsPerKelvin() * cooling.left(over, plan.lines().get(line).law().lengthM());
+    for (int k = 0; k < layout.degree(joint); k++) {
+      int run = layout.runAt(joint, k);
+      if (layout.downstream(run, flow[run]) == joint) {
+        LineCooling cooling = cooling(run);
+        double over = upstreamK[run] - groundK;
+        carried += cooling.wattsPerKelvin();
+        heat +=
+            cooling.wattsPerKelvin() * cooling.left(over, plan.lines().get(run).law().lengthM());
+      }
     }
     double kelvins = groundK + (carried > 0 ? heat / carried : 0);
-    downhill.outgoingEdgesOf(joint).forEach(line -> upstreamK.put(line, kelvins));
+    for (int k = 0; k < layout.degree(joint); k++) {
+      int run = layout.runAt(joint, k);
+      if (layout.upstream(run, flow[run]) == joint) {
+        upstreamK[run] = kelvins;
+      }
+    }
   }
 
   /**
    * How a line cools at what the network sends through it; strokes come and go too fast to tell.
    */
-  LineCooling cooling(LaidLine line) {
-    double flow = Math.abs(solved.flow().get(line.id()));
-    double cut = mix.waterCut(line.id());
-    return new LineCooling(flow * (1 - cut), flow * cut, loss, line.pipe().outside().metres());
+  LineCooling cooling(int run) {
+    double size = Math.abs(flow[run]);
+    double cut = mix.waterCut(run);
+    return new LineCooling(
+        size * (1 - cut), size * cut, loss, plan.lines().get(run).pipe().outside().metres());
   }
 
-  boolean forward(String lineId) {
-    return solved.flow().get(lineId) >= 0;
+  boolean forward(int run) {
+    return flow[run] >= 0;
   }
 
-  double upstreamK(String lineId) {
-    return upstreamK.get(lineId);
+  double upstreamK(int run) {
+    return upstreamK[run];
   }
 
   /** The largest change of any line's temperature, K. */
   double differsFrom(Warmth other) {
-    return upstreamK.entrySet().stream()
-        .mapToDouble(e -> Math.abs(e.getValue() - other.upstreamK.get(e.getKey())))
-        .max()
-        .orElse(0);
+    double most = 0;
+    for (int i = 0; i < upstreamK.length; i++) {
+      most = Math.max(most, Math.abs(upstreamK[i] - other.upstreamK[i]));
+    }
+    return most;
   }
 }
