@@ -29,7 +29,7 @@ public enum NetworkShape {
         int a = 6 + random.nextInt(joints - 5);
         lines.add(sized(lines.size(), a, a - 1 - random.nextInt(5), joints, random));
       }
-      return new Network(all, lines);
+      return Network.of(all, lines);
     }
   },
   /** A full square grid. */
@@ -50,7 +50,7 @@ public enum NetworkShape {
           }
         }
       }
-      return new Network(all, lines);
+      return Network.of(all, lines);
     }
   };
 

@@ -15,18 +15,23 @@ final class Auditor {
       out += Math.max(0, -left[j]);
     }
     double worstEnergy = 0;
+    int worstRun = 0;
     for (int i = 0; i < flow.length; i++) {
       left[layout.from(i)] -= flow[i];
       left[layout.to(i)] += flow[i];
       double below = pressure[layout.downstream(i, flow[i])];
       double law = network.link(i).upstream(flow[i], below).pressurePa();
       double misfit = Math.abs(law - pressure[layout.upstream(i, flow[i])]);
-      worstEnergy = Math.max(worstEnergy, misfit);
+      if (!(misfit <= worstEnergy)) {
+        worstEnergy = misfit;
+        worstRun = i;
+      }
     }
     double worstMass = 0;
     for (int j = 0; j < left.length; j++) {
       worstMass = layout.isHeld(j) ? worstMass : Math.max(worstMass, Math.abs(left[j]));
     }
-    return new Solved.Audit(worstMass, Math.max(in, out), worstEnergy, rounds);
+    String worst = flow.length == 0 ? "" : layout.runs().get(worstRun).run();
+    return new Solved.Audit(worstMass, Math.max(in, out), worstEnergy, worst, rounds);
   }
 }

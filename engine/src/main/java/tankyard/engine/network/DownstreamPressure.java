@@ -7,6 +7,7 @@ package tankyard.engine.network;
 final class DownstreamPressure {
   private static final int ROUNDS = 60;
   private static final double CLOSE_PA = 1e-6;
+  private static final double STEP_PA = 1e5;
 
   private DownstreamPressure() {}
 
@@ -18,11 +19,15 @@ final class DownstreamPressure {
       if (Math.abs(gap) < CLOSE_PA) {
         return guess;
       }
-      if (at.perDownstream() == 0) {
+      if (at.perDownstream() != 0) {
+        guess -= gap / at.perDownstream();
+      } else if (gap < 0) {
+        // What was tried is too little to fill a far end that lies low.
+        guess = 2 * Math.max(0, guess) - gap + STEP_PA;
+      } else {
         // A crest cuts the link: below the crest's own pressure the far end stands at none.
         return 0;
       }
-      guess -= gap / at.perDownstream();
     }
     return guess;
   }

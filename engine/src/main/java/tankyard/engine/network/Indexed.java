@@ -60,13 +60,4 @@ final class Indexed {
     }
     return here;
   }
-
-  /** The way back. */
-  double[] inLayout(double[] here) {
-    double[] byLayout = new double[place.length];
-    for (int j = 0; j < place.length; j++) {
-      byLayout[j] = here[place[j]];
-    }
-    return byLayout;
-  }
 }

@@ -84,6 +84,11 @@ public final class Layout {
     return runById.get(id);
   }
 
+  /** Whether any joint's pressure is held. */
+  boolean hasHeld() {
+    return jointById.values().stream().anyMatch(this::isHeld);
+  }
+
   public boolean isHeld(int joint) {
     return held[joint];
   }

@@ -3,6 +3,7 @@ package tankyard.engine.network;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,6 +14,7 @@ public final class Network {
   private final double[] inflow;
   private final double[] heldPa;
   private final Link[] links;
+  private final List<Run> shut;
 
   /**
    * A network.
@@ -22,18 +24,27 @@ public final class Network {
    * @param links one for each run
    */
   public Network(Layout layout, double[] inflow, double[] heldPa, List<? extends Link> links) {
+    this(layout, inflow, heldPa, links, List.of());
+  }
+
+  private Network(
+      Layout layout, double[] inflow, double[] heldPa, List<? extends Link> links, List<Run> shut) {
     this.layout = layout;
+    this.shut = shut;
     this.inflow = inflow.clone();
     this.heldPa = heldPa.clone();
     this.links = links.toArray(Link[]::new);
   }
 
-  public Network(List<Joint> joints, List<Run> runs) {
-    this(
-        layout(joints, runs),
+  /** A network; runs that are {@link Shut} carry nothing and are left out. */
+  public static Network of(List<Joint> joints, List<Run> runs) {
+    List<Run> open = runs.stream().filter(r -> r.link() != Shut.VALVE).toList();
+    return new Network(
+        layout(joints, open),
         joints.stream().mapToDouble(Joint::inflow).toArray(),
         joints.stream().mapToDouble(j -> j.heldPa().orElse(Double.NaN)).toArray(),
-        runs.stream().map(Run::link).toList());
+        open.stream().map(Run::link).toList(),
+        runs.stream().filter(r -> r.link() == Shut.VALVE).toList());
   }
 
   private static Layout layout(List<Joint> joints, List<Run> runs) {
@@ -64,8 +75,8 @@ public final class Network {
   }
 
   /** Flows that satisfy every joint to the last digit, near the given ones. */
-  double[] balanced(double[] flow) {
-    return layout.tree().balanced(inflow, flow);
+  double[] balanced(double[] flow, SpanningTree tree) {
+    return tree.balanced(inflow, flow);
   }
 
   public List<Joint> joints() {
@@ -91,12 +102,32 @@ public final class Network {
     return layout.cutOff();
   }
 
+  /** Why it can't be solved, by name; empty where nothing is in the way. */
+  public Optional<String> whyUnsolvable() {
+    if (!layout.joints().isEmpty() && !layout.hasHeld()) {
+      return Optional.of("No outlet: no joint's pressure is held");
+    }
+    List<String> lost = cutOff();
+    if (lost.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> shutOff =
+        shut.stream()
+            .filter(r -> lost.contains(r.from()) || lost.contains(r.to()))
+            .map(Run::id)
+            .toList();
+    return Optional.of(
+        "No way to a held pressure from "
+            + String.join(", ", lost)
+            + (shutOff.isEmpty() ? "" : ": shut are " + String.join(", ", shutOff)));
+  }
+
   /** The same network without the joints that have no way to a held one. */
   public Network reachable() {
     Set<String> lost = new HashSet<>(cutOff());
     return lost.isEmpty()
         ? this
-        : new Network(
+        : of(
             joints().stream().filter(j -> !lost.contains(j.id())).toList(),
             runs().stream()
                 .filter(r -> !lost.contains(r.from()) && !lost.contains(r.to()))

@@ -12,26 +12,30 @@ public final class NetworkSolver {
   private NetworkSolver() {}
 
   public static Solved solve(Network network) {
-    if (!network.cutOff().isEmpty()) {
-      throw new Unsolved("No way to a held pressure from: " + String.join(", ", network.cutOff()));
-    }
-    double[] flow = network.balanced(new double[network.layout().runs().size()]);
-    double[] pressure = sweep(network, flow);
+    network
+        .whyUnsolvable()
+        .ifPresent(
+            why -> {
+              throw new Unsolved(why);
+            });
+    double[] flow =
+        network.balanced(new double[network.layout().runs().size()], network.layout().tree());
+    double[] pressure = sweep(network, flow, network.layout().tree());
     return network.layout().isTree()
         ? new Solved(network.layout(), flow, pressure, Auditor.audit(network, flow, pressure, 0))
         : new LoopNewton(network, flow, pressure).solve();
   }
 
   /** Pressures from the held joints outwards along the tree. */
-  private static double[] sweep(Network network, double[] flow) {
+  static double[] sweep(Network network, double[] flow, SpanningTree tree) {
     Layout layout = network.layout();
     double[] pressure = new double[layout.joints().size()];
-    for (int here : layout.tree().outwards()) {
+    for (int here : tree.outwards()) {
       if (layout.isHeld(here)) {
         pressure[here] = network.heldPa(here);
         continue;
       }
-      int run = layout.tree().towardsHeld(here);
+      int run = tree.towardsHeld(here);
       double inner = pressure[layout.otherEnd(run, here)];
       pressure[here] =
           layout.upstream(run, flow[run]) == here

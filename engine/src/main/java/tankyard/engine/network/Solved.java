@@ -56,9 +56,11 @@ public final class Solved {
    * @param worstMass m3/s left over at the worst joint
    * @param throughput m3/s that goes through the whole network
    * @param worstEnergyPa at the worst run
+   * @param worstRun its id; empty where there is none
    * @param rounds of Newton's method; zero for a tree, which is swept
    */
-  public record Audit(double worstMass, double throughput, double worstEnergyPa, int rounds) {
+  public record Audit(
+      double worstMass, double throughput, double worstEnergyPa, String worstRun, int rounds) {
     /** The limits the solver promises (see docs/calculation-basis.md). */
     public boolean holds() {
       return worstMass <= 1e-8 * Math.max(throughput, 1e-9) && worstEnergyPa <= 0.01;

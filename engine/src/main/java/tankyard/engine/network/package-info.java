@@ -13,10 +13,11 @@
  *
  * <p>Trees are swept; loops are solved by Newton's method in global gradient form (Todini and
  * Pilati 1988, from memory) on a sparse matrix, ordered by approximate minimum degree and factored
- * by a library. At the end the flows are balanced to the last digit and everything is added up
- * again.
+ * by a library. At the end the flows are balanced to the last digit, the pressures are taken anew
+ * along the runs that rub least, and everything is added up again. What can't be solved (no outlet,
+ * an island, every way shut) is {@link tankyard.engine.network.Unsolved}, which names it.
  *
  * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against a
- * published three-loop network and in {@code NetworkPropertyTest} on random trees and loops.
+ * published networks and in {@code NetworkPropertyTest} on random trees and loops.
  */
 package tankyard.engine.network;
