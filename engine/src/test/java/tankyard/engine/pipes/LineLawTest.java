@@ -87,6 +87,23 @@ class LineLawTest {
   }
 
   @Test
+  void the_lower_farther_crest_governs_only_at_a_high_rate() {
+    LineLaw line = over(new double[] {0, 200, 500, 800, 1000}, new double[] {0, 20, 2, 16, -20});
+    for (double rate : new double[] {1e-4, 1.5e-3}) {
+      double friction = line.friction(WATER).drop(rate).pascals();
+      double near = 20 * RHO_G + 0.2 * friction;
+      double far = 16 * RHO_G + 0.8 * friction;
+
+      MarchResult r = line.march(rate, WATER, 0);
+
+      assertThat(far > near).as("rate %s", rate).isEqualTo(rate > 1e-3);
+      assertThat(r.upstreamPascals()).isCloseTo(Math.max(near, far), within(1e-6));
+      assertThat(r.control())
+          .hasValueSatisfying(c -> assertThat(c.distanceM()).isEqualTo(far > near ? 800 : 200));
+    }
+  }
+
+  @Test
   void a_line_that_only_falls_drains_and_asks_for_nothing() {
     MarchResult r = over(new double[] {0, 500}, new double[] {30, 0}).march(Q, WATER, 0);
 
