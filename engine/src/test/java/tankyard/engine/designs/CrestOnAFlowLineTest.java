@@ -37,6 +37,15 @@ class CrestOnAFlowLineTest {
   }
 
   @Test
+  void aHeightShotOnTheMapBetweenTwoPegsIsAsGoodAsAPeg() {
+    Design spot = Design.of("p1-osage-bend").with("/spotHeights", List.of(peg(875, 535, 920)));
+    double box = spot.at(5).well("W4").orElseThrow().box().value().toPsi();
+    assertThat(box)
+        .isCloseTo(hill().at(5).well("W4").orElseThrow().box().value().toPsi(), within(0.01));
+    assertThat(spot.at(5).line("FL-W4").orElseThrow().crest()).isPresent();
+  }
+
+  @Test
   void aHillAboveTheBoxLimitLeavesNoSetting() {
     Design weak = hill().with("/wells/3/boxLimit", Design.amount(25, "psi"));
     assertThat(weak.most().kind()).isEqualTo(PressureLimit.Kind.STUFFING_BOX);
