@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.layout.Region;
+import tankyard.app.ahead.AheadPanel;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ViewSettings;
@@ -84,6 +85,11 @@ final class Panels {
             "Injection",
             "Pump power, hours a day and how near the permit is",
             PumpsPanel.make(selection, view, solve, showWorking)),
+        new Pane(
+            "ahead",
+            "Runs out next",
+            "In which month pumps, wells, tanks and the window run out as the water grows",
+            AheadPanel.make(selection, view, solve, showWorking)),
         new Pane("bill", "Bill", "What to buy, what it costs and which thing caused it", bill()));
   }
 

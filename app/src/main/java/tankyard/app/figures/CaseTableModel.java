@@ -23,7 +23,7 @@ public final class CaseTableModel {
   private final ViewSettings view;
   private final SolveService solve;
   private final Consumer<Working> showWorking;
-  private final Function<CaseFigures, List<FigureSet>> sets;
+  private final Function<CaseFigures, CaseTable> made;
   private final String whenEmpty;
   private final ReadOnlyObjectWrapper<CaseTable> table =
       new ReadOnlyObjectWrapper<>(this, "table", CaseTable.empty());
@@ -43,11 +43,33 @@ public final class CaseTableModel {
       Consumer<Working> showWorking,
       Function<CaseFigures, List<FigureSet>> sets,
       String whenEmpty) {
+    this(
+        selection,
+        view,
+        solve,
+        showWorking,
+        whenEmpty,
+        figures -> new CaseTable(figures.columns(), sets.apply(figures)));
+  }
+
+  /**
+   * The same for a table whose columns are not the cases.
+   *
+   * @param whenEmpty what to do first, shown while there is no row
+   * @param made makes the table from an answer
+   */
+  public CaseTableModel(
+      Selection selection,
+      ViewSettings view,
+      SolveService solve,
+      Consumer<Working> showWorking,
+      String whenEmpty,
+      Function<CaseFigures, CaseTable> made) {
     this.selection = selection;
     this.view = view;
     this.solve = solve;
     this.showWorking = showWorking;
-    this.sets = sets;
+    this.made = made;
     this.whenEmpty = whenEmpty;
     solve.latestProperty().addListener((o, was, is) -> refresh());
     view.unitsProperty().addListener((o, was, is) -> refresh());
@@ -81,7 +103,7 @@ public final class CaseTableModel {
             .latest()
             .map(Solved::answer)
             .map(answer -> new CaseFigures(answer, view.caseId(), view.units()))
-            .map(figures -> new CaseTable(figures.columns(), sets.apply(figures)))
+            .map(made)
             .orElse(CaseTable.empty()));
     boolean empty = table.get().sets().isEmpty();
     emptyWords.set(!empty ? "" : solve.latest().isEmpty() ? NOTHING_YET : whenEmpty);

@@ -1,5 +1,6 @@
 package tankyard.app.figures;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Lease;
@@ -10,6 +11,7 @@ import tankyard.engine.study.OverflowResult;
 import tankyard.engine.study.Restart;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.SuctionResult;
 import tankyard.engine.study.SwitchResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Unit;
@@ -103,6 +105,10 @@ public final class ResultRows {
             "Runs over after",
             "With the injection pump down and the wells running.",
             StorageResult::waterHours)
+        .maybe("Pump-off to pump-on", "What one run draws down.", StorageResult::band)
+        .maybeIn(Unit.HOUR, "Pump runs", "At a stretch.", StorageResult::pumpRuns)
+        .maybeIn(
+            Unit.HOUR, "Pump rests", "Until pump-on is reached again.", StorageResult::pumpRests)
         .rows();
   }
 
@@ -158,10 +164,28 @@ public final class ResultRows {
         .plain("Lost in the line", "Friction between the two.", r -> Optional.of(r.lineLoss()))
         .maybe(
             "Red line on the pump's gauge",
-            "There the wellhead is at its permit.",
+            "There the wellhead is at its permit, or at the screening form where none is typed.",
             InjectionResult::redLine)
         .computed("Power at the shaft", "The motor must give it.", InjectionResult::power)
-        .words("Into", "Where the water goes.", r -> Optional.of(name(r.wellId())))
+        .words("Into", "The well nearest its limit.", r -> Optional.of(name(r.wellId())))
+        .rows();
+  }
+
+  /** What drives the water into a pump; nothing where no suction line is drawn. */
+  public List<FigureRow> suction(String pumpId) {
+    return figures
+        .<SuctionResult>rows(
+            c -> c.suctions().stream().filter(s -> s.pumpId().equals(pumpId)).findFirst())
+        .computed(
+            "Head left at the suction",
+            "With its tank drawn down to pump-off; its maker says how much it needs.",
+            SuctionResult::available)
+        .plain("Water over the suction", "At pump-off.", s -> Optional.of(s.level()))
+        .plain("Lost in the suction line", "Friction.", s -> Optional.of(s.friction()))
+        .computed(
+            "Acceleration head",
+            "Lost in speeding the line's water up at every stroke.",
+            SuctionResult::acceleration)
         .rows();
   }
 
@@ -173,13 +197,19 @@ public final class ResultRows {
             "At the wellhead",
             "While the pump runs: a permit limits this.",
             InjectionResult::wellhead)
-        .plain("Goes in", "The pump's rate while it runs.", r -> Optional.of(r.rate()))
+        .plain(
+            "Goes in", "Its part of the pump's rate while it runs.", r -> Optional.of(r.intoWell()))
+        .maybe("Limit", "The permit, or the screening form for its depth.", InjectionResult::limit)
         .computed("Hours a day", "The pump must run.", InjectionResult::hours)
         .rows();
   }
 
   private static Optional<InjectionResult> injection(CaseResult c, String pumpId) {
-    return c.injections().stream().filter(i -> i.pumpId().equals(pumpId)).findFirst();
+    return c.injections().stream()
+        .filter(i -> i.pumpId().equals(pumpId))
+        .min(
+            Comparator.comparingDouble(
+                i -> i.redLine().map(r -> r.value().toPsi()).orElse(Double.MAX_VALUE)));
   }
 
   private String name(String id) {

@@ -22,7 +22,7 @@ final class InjectionWellSheet {
         "How much the wellhead's pressure rises with the rate while pumping.");
     sheet.form.section("Permit");
     well.amount("permitPressure", "Most pressure", "At the wellhead, as the permit says.")
-        .assumedFrom(lease -> "not checked");
+        .assumedFrom(lease -> "the screening form, if the depth is known");
     well.amount("permitRate", "Most in a day", "As the permit says.")
         .assumedFrom(lease -> "not checked");
     well.amount("depth", "Depth of the zone", "To the top of the injection zone.")

@@ -85,6 +85,19 @@ final class LeaseSheet {
         .amount("nightOut", "Nobody looks for", "Tanks must hold what comes then.")
         .assumed(Assumed.of(Defaults.NIGHT_OUT));
     practice
+        .amount(
+            "waterDoubles",
+            "Water doubles in",
+            "Where it grows: then what runs out next is worked out.")
+        .unit(Unit.MONTH, Unit.MONTH)
+        .assumedFrom(l -> "does not grow");
+    practice
+        .amount(
+            "pumpShare",
+            "Act when pumps run",
+            "Of the day: what is left is for repairs and growth.")
+        .assumed(Assumed.of(Defaults.PUMP_SHARE));
+    practice
         .amount("heatLoss", "Lines lose", "Heat to the ground, on the outside of the pipe.")
         .assumed(Assumed.of(Defaults.HEAT_LOSS));
     practice

@@ -1,6 +1,9 @@
 package tankyard.app.sheet;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
 import tankyard.engine.catalog.Catalog;
@@ -8,6 +11,7 @@ import tankyard.engine.catalog.PumpType;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.study.Defaults;
+import tankyard.engine.units.Unit;
 
 /** The fields of an injection pump. */
 final class PumpSheet {
@@ -33,11 +37,32 @@ final class PumpSheet {
         .assumedFrom(lease -> "not checked");
     pump.amount("relief", "Relief valve", "On its discharge, piped back, no valve under it.")
         .assumedFrom(lease -> "not checked");
+    sheet.form.section("Suction");
+    pump.<Optional<InjectionPump.Plungers>>choice(
+        "plungers",
+        "Plungers",
+        "The more, the smoother it draws: less head goes into speeding the water up.",
+        lease -> plungers(),
+        p ->
+            p.map(InjectionPump.Plungers::words)
+                .orElse(Defaults.PUMP_PLUNGERS.words() + " (assumed)"));
+    pump.amount("speed", "Turns at", "Its crankshaft: every turn speeds the water up anew.")
+        .assumed(Assumed.of(Defaults.PUMP_SPEED));
+    pump.amount("suctionNeeded", "Needs at its suction", "Head above vapour, as its maker says.")
+        .unit(Unit.FOOT, Unit.METRE)
+        .assumedFrom(lease -> "not checked");
     sheet.form.section("Heights above its ground");
     pump.amount("suctionHeight", "Suction", "Water must stand above it.");
     pump.amount("dischargeHeight", "Discharge", "Its gauge reads from here.");
     sheet.place("pump", id);
     sheet.ground(pump, id);
+  }
+
+  private static List<Optional<InjectionPump.Plungers>> plungers() {
+    return Stream.concat(
+            Stream.of(Optional.<InjectionPump.Plungers>empty()),
+            Arrays.stream(InjectionPump.Plungers.values()).map(Optional::of))
+        .toList();
   }
 
   private static Part<InjectionPump, Optional<String>> model(Catalog catalog) {

@@ -3,6 +3,7 @@ package tankyard.app.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tankyard.app.figures.CaseFigures;
 import tankyard.app.figures.CaseTable;
 import tankyard.app.figures.Digits;
@@ -96,7 +97,8 @@ final class ResultsMaker {
       return tank.duty() == Tank.Duty.OIL ? all.oilStorage() : all.waterStorage();
     }
     if (thing instanceof InjectionPump) {
-      return all.pump(thing.id());
+      return Stream.concat(all.pump(thing.id()).stream(), all.suction(thing.id()).stream())
+          .toList();
     }
     return thing instanceof InjectionWell ? all.injectionWell(thing.id()) : List.of();
   }

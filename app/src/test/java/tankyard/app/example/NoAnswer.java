@@ -39,6 +39,14 @@ public final class NoAnswer {
 
   public static LeaseAnswer of(Lease lease) {
     return new LeaseAnswer(
-        lease, List.of(), List.of(), Optional.empty(), List.of(), NO_BILL, List.of(), List.of());
+        lease,
+        List.of(),
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        NO_BILL,
+        List.of(),
+        List.of());
   }
 }

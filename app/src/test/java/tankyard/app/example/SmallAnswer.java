@@ -72,6 +72,7 @@ public final class SmallAnswer {
         cases,
         List.of(SmallWindow.open()),
         Optional.empty(),
+        Optional.empty(),
         findings(),
         SmallBill.bill(),
         List.of(),
@@ -128,6 +129,7 @@ public final class SmallAnswer {
                 .map(t -> highSwitch(t, factor))
                 .toList())
         .shared(List.of())
+        .suctions(List.of())
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
         .cautions(List.of())
         .build();
@@ -273,6 +275,7 @@ public final class SmallAnswer {
         .pumpId(id)
         .wellId("IW1")
         .rate(LiquidRate.ofBarrelsPerDay(200))
+        .intoWell(LiquidRate.ofBarrelsPerDay(200))
         .wellhead(psi("Wellhead pressure", 200))
         .discharge(psi("Discharge pressure", 214))
         .lineLoss(Pressure.ofPsi(6.2))

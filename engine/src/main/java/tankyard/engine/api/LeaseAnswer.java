@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
@@ -17,6 +18,7 @@ import tankyard.engine.window.Window;
  * @param lease it was worked out for
  * @param cases in the lease's order, each with the separators' gauges at their setting
  * @param windows one for each separator
+ * @param outlook what runs out next, where the lease says that its water grows
  * @param findings worst first
  * @param diagnoses what could not be worked out and why
  * @param assumptions values nobody typed
@@ -26,6 +28,7 @@ public record LeaseAnswer(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    Optional<Outlook> outlook,
     List<Finding> findings,
     Bill bill,
     List<Diagnosis> diagnoses,

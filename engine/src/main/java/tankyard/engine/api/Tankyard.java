@@ -17,6 +17,7 @@ import tankyard.engine.cures.CureFinder;
 import tankyard.engine.cures.Trial;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.pricing.Pricing;
 import tankyard.engine.study.Assumption;
@@ -74,11 +75,21 @@ public final class Tankyard {
     List<CaseResult> cases = results(studies, gauges(windows), cancel);
     List<Assumption> assumptions = Assumptions.of(lease);
     Optional<BermResult> berm = BermResult.of(survey);
+    cancel.check();
+    Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =
-        AllChecks.look(new Evidence(survey, cases, windows, berm, assumptions));
+        AllChecks.look(new Evidence(survey, cases, windows, berm, outlook, assumptions));
     cancel.check();
     return new LeaseAnswer(
-        lease, cases, windows, berm, findings, bill(survey), survey.diagnoses(), assumptions);
+        lease,
+        cases,
+        windows,
+        berm,
+        outlook,
+        findings,
+        bill(survey),
+        survey.diagnoses(),
+        assumptions);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
@@ -16,6 +17,7 @@ public record Evidence(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    Optional<Outlook> outlook,
     List<Assumption> assumptions) {
   public Evidence {
     cases = List.copyOf(cases);

@@ -56,6 +56,11 @@ public record DesignCase(
     }
   }
 
+  /** The same with other water. */
+  public DesignCase withWater(Fraction times) {
+    return new DesignCase(id, name, season, running, oil, Optional.of(times), sharedSurge);
+  }
+
   public double oilFactor() {
     return oil.map(Fraction::ratio).orElse(1.0);
   }

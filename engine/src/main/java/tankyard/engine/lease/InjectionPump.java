@@ -8,6 +8,7 @@ import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rotation;
 
 /**
  * The pump that puts the water away.
@@ -18,6 +19,9 @@ import tankyard.engine.units.Pressure;
  * @param efficiency pump and drive together
  * @param motor nameplate power
  * @param relief setting of the relief valve on its discharge
+ * @param plungers how many it has
+ * @param speed of its crankshaft
+ * @param suctionNeeded head its maker asks for at the suction, above the water's vapour
  */
 @RecordBuilder
 public record InjectionPump(
@@ -32,8 +36,29 @@ public record InjectionPump(
     Length dischargeHeight,
     Optional<Fraction> efficiency,
     Optional<Power> motor,
-    Optional<Pressure> relief)
+    Optional<Pressure> relief,
+    Optional<Plungers> plungers,
+    Optional<Rotation> speed,
+    Optional<Length> suctionNeeded)
     implements Thing {
+
+  /** How many plungers it has: the more, the smoother it draws. All single-acting. */
+  public enum Plungers {
+    SIMPLEX("simplex"),
+    DUPLEX("duplex"),
+    TRIPLEX("triplex"),
+    QUINTUPLEX("quintuplex");
+
+    private final String words;
+
+    Plungers(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
 
   @Override
   public String kind() {

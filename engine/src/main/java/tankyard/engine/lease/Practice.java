@@ -22,6 +22,8 @@ import tankyard.engine.units.Volume;
  * @param nightOut hours nobody looks at the lease
  * @param heatLoss of buried lines to the ground, on the outside area of the pipe
  * @param reaction from a high switch tripping until the wells stand still
+ * @param waterDoubles time in which the water doubles, if it grows
+ * @param pumpShare share of the day the injection pumps may come to run before it is time to act
  * @param atOnce share of the time that the rate taken for a line several wells share is not passed
  */
 @RecordBuilder
@@ -33,6 +35,8 @@ public record Practice(
     Optional<Volume> load,
     Optional<Time> roadOut,
     Optional<Time> nightOut,
+    Optional<Time> waterDoubles,
+    Optional<Fraction> pumpShare,
     Optional<HeatLoss> heatLoss,
     Optional<Time> reaction,
     Optional<Fraction> atOnce) {

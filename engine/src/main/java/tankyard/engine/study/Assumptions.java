@@ -3,9 +3,11 @@ package tankyard.engine.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Dimension;
@@ -23,6 +25,10 @@ public final class Assumptions {
     assumptions.ofLease(lease);
     lease.wells().stream().filter(w -> w.status().stays()).forEach(assumptions::ofWell);
     lease.separators().stream().filter(s -> s.status().stays()).forEach(assumptions::ofSeparator);
+    lease.injectionPumps().stream()
+        .filter(p -> p.status().stays())
+        .filter(p -> isFed(lease, p))
+        .forEach(p -> assumptions.ofPump(lease, p));
     lease.tanks().stream().filter(t -> t.status().stays()).forEach(assumptions::ofTank);
     return List.copyOf(assumptions.found);
   }
@@ -43,6 +49,9 @@ public final class Assumptions {
     missing("", practice.roadOut(), "the road may be out", Defaults.ROAD_OUT);
     if (lease.wells().stream().anyMatch(w -> w.headTemperature().isPresent())) {
       missing("", practice.heatLoss(), "buried lines lose", Defaults.HEAT_LOSS);
+    }
+    if (practice.waterDoubles().isPresent()) {
+      missing("", practice.pumpShare(), "act when the pumps run, of the day", Defaults.PUMP_SHARE);
     }
     missing("", practice.nightOut(), "nobody looks for", Defaults.NIGHT_OUT);
     missing("", practice.reaction(), "wells stand still after a high switch", Defaults.REACTION);
@@ -75,6 +84,18 @@ public final class Assumptions {
     }
   }
 
+  private static boolean isFed(Lease lease, InjectionPump pump) {
+    return lease.linesOf(pump.id()).anyMatch(l -> l.service() == Service.SUCTION);
+  }
+
+  private void ofPump(Lease lease, InjectionPump pump) {
+    if (pump.plungers().isEmpty()) {
+      found.add(new Assumption(pump.id(), "a triplex, single-acting", Defaults.HABIT));
+    }
+    missing(pump.id(), pump.speed(), "turns at", Defaults.PUMP_SPEED);
+    missing(pump.id(), lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
+  }
+
   private void ofTank(Tank tank) {
     if (tank.duty() == Tank.Duty.OIL) {
       missing(
@@ -82,6 +103,7 @@ public final class Assumptions {
       missing(tank.id(), tank.switchHeight(), "high switch at", Storage.switchHeight(tank));
     } else {
       missing(tank.id(), tank.pumpOn(), "pump starts at", Storage.pumpOn(tank));
+      missing(tank.id(), tank.pumpOff(), "pump stops at", Storage.pumpOff(tank));
     }
   }
 

@@ -43,14 +43,15 @@ public final class CaseReport {
   private CaseResult result() {
     GatheringState gathering = study.gatheringAt(gaugePa);
     Optional<Restarts> restarts = Restarts.of(study, gathering, gaugePa);
-    List<LineRun> injection = Injections.lines(study);
+    InjectionNet injection = InjectionNet.of(study);
     Map<String, LineRun> runs = new LinkedHashMap<>();
     gathering.runs().forEach(r -> runs.put(r.laid().id(), r));
     for (Separator separator : study.survey().separators()) {
       study.waterLegs(separator).forEach(leg -> addHarder(leg, runs));
       study.oilLegs(separator).forEach(leg -> addHarder(leg, runs));
     }
-    injection.forEach(r -> runs.put(r.laid().id(), r));
+    Suctions.lines(study, runs);
+    injection.runs().forEach(r -> runs.put(r.laid().id(), r));
     return new CaseResult(
         study.designCase(),
         inDrawnOrder(runs).stream().map(run -> line(run, gathering, restarts)).toList(),
@@ -60,6 +61,7 @@ public final class CaseReport {
         Overflows.of(study),
         Switches.of(study),
         Injections.of(study, injection),
+        Suctions.of(study),
         SharedLines.of(study, gathering),
         cautions(runs));
   }

@@ -17,6 +17,7 @@ public record CaseResult(
     List<OverflowResult> overflows,
     List<SwitchResult> switches,
     List<InjectionResult> injections,
+    List<SuctionResult> suctions,
     List<SharedLine> shared,
     List<Caution> cautions)
     implements CaseResultBuilder.With {
@@ -27,6 +28,7 @@ public record CaseResult(
     overflows = List.copyOf(overflows);
     switches = List.copyOf(switches);
     injections = List.copyOf(injections);
+    suctions = List.copyOf(suctions);
     shared = List.copyOf(shared);
     cautions = List.copyOf(cautions);
   }

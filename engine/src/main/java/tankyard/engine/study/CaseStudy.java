@@ -153,6 +153,21 @@ public final class CaseStudy {
     return wellsOf(separator.id()).stream().mapToDouble(WellFlow::oil).sum();
   }
 
+  /** Oil of all wells in this case. */
+  public LiquidRate allOil() {
+    return barrels(wells.values().stream().mapToDouble(WellFlow::oil).sum());
+  }
+
+  /** Water of all wells in this case. */
+  public LiquidRate allWater() {
+    return barrels(wells.values().stream().mapToDouble(WellFlow::water).sum());
+  }
+
+  /** Water of all wells on the day's average. */
+  public LiquidRate waterDay() {
+    return barrels(wells.values().stream().mapToDouble(WellFlow::waterDay).sum());
+  }
+
   /** Every water leg of a separator at the design rate. */
   public List<LegRun> waterLegs(Separator separator) {
     double rate = designWater(separator).value().cubicMetresPerSecond();

@@ -1,12 +1,14 @@
 package tankyard.engine.study;
 
 import java.util.Optional;
+import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Site;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rotation;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
@@ -51,7 +53,21 @@ public final class Defaults {
   /** Pump-on as a share of the overflow's height. */
   public static final double PUMP_ON_SHARE = 0.5;
 
+  /** Pump-off as a share of pump-on. */
+  static final double PUMP_OFF_SHARE = 0.5;
+
+  /** Three plungers at 300 rpm: the small injection pump of a lease. */
+  public static final InjectionPump.Plungers PUMP_PLUNGERS = InjectionPump.Plungers.TRIPLEX;
+
+  public static final Rotation PUMP_SPEED = Rotation.ofRpm(300);
+
+  /** Above sea level, for the air pressure on an open tank. */
+  public static final Length ALTITUDE = Length.ofFeet(1000);
+
   public static final Fraction PUMP_EFFICIENCY = Fraction.ofPercent(85);
+
+  /** Of the day: what is left is for repairs and growth. */
+  public static final Fraction PUMP_SHARE = Fraction.ofPercent(90);
 
   /** Share of the time that the rate of a shared line is not passed. */
   public static final Fraction AT_ONCE = Fraction.ofPercent(95);
@@ -72,6 +88,10 @@ public final class Defaults {
 
   public static Fraction reliefShare(Practice practice) {
     return practice.reliefShare().orElse(RELIEF_SHARE);
+  }
+
+  public static Fraction pumpShare(Practice practice) {
+    return practice.pumpShare().orElse(PUMP_SHARE);
   }
 
   static Fraction atOnce(Practice practice) {

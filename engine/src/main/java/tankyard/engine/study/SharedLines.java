@@ -109,7 +109,8 @@ final class SharedLines {
   /** In a loop some of its wells' fluid goes another way, or other fluid comes in. */
   private boolean carriesThemAlone(LineRun run) {
     double wells = behind.get(run.laid().id()).stream().mapToDouble(WellFlow::fluid).sum();
-    return Math.abs(Math.abs(run.flow()) - wells) <= SAME_FLOW * wells;
+    double flow = Math.abs(run.flow()) / study.designCase().sharedSurgeFactor();
+    return Math.abs(flow - wells) <= SAME_FLOW * wells;
   }
 
   private SharedLine line(LineRun run) {

@@ -26,6 +26,7 @@ final class Storage {
   private final LiquidRate oil;
   private final LiquidRate water;
   private final LiquidRate allFluid;
+  private final LiquidRate allPumps;
 
   private Storage(CaseStudy study) {
     this.study = study;
@@ -33,6 +34,7 @@ final class Storage {
     oil = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::oilDay).sum());
     water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::waterDay).sum());
     allFluid = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::fluid).sum());
+    allPumps = CaseStudy.barrels(Injections.allPumps(study));
   }
 
   static StorageResult of(CaseStudy study) {
@@ -48,6 +50,12 @@ final class Storage {
         sum(
             "Room in the water tanks above pump-on",
             waterTanks.stream().map(Storage::room).toList());
+    Optional<Computed<Volume>> band =
+        allPumps.toBarrelsPerDay() > 0
+            ? sum(
+                "Between pump-off and pump-on",
+                waterTanks.stream().map(t -> between(t, pumpOff(t), pumpOn(t))).toList())
+            : Optional.empty();
     boolean makesOil = oil.toBarrelsPerDay() > 0;
     boolean makesWater = water.toBarrelsPerDay() > 0;
     return new StorageResult(
@@ -59,7 +67,10 @@ final class Storage {
         makesOil ? usable.map(this::roadOut) : Optional.empty(),
         usable.map(u -> needed()),
         room,
-        makesWater ? room.map(r -> RoundTank.lasts(r.value(), water)) : Optional.empty());
+        makesWater ? room.map(r -> RoundTank.lasts(r.value(), water)) : Optional.empty(),
+        band,
+        band.flatMap(this::runs),
+        makesWater ? band.map(this::rests) : Optional.empty());
   }
 
   /** From the sales outlet to the high switch. */
@@ -83,6 +94,47 @@ final class Storage {
   static Length pumpOn(Tank tank) {
     return tank.pumpOn()
         .orElseGet(() -> Length.ofFeet(tank.overflowHeight().toFeet() * Defaults.PUMP_ON_SHARE));
+  }
+
+  /** Half of pump-on where nobody said, so that the band is not nothing. */
+  static Length pumpOff(Tank tank) {
+    return tank.pumpOff()
+        .orElseGet(() -> Length.ofFeet(pumpOn(tank).toFeet() * Defaults.PUMP_OFF_SHARE));
+  }
+
+  private Optional<Computed<Time>> runs(Computed<Volume> band) {
+    double net = allPumps.toBarrelsPerDay() - water.toBarrelsPerDay();
+    return net <= 0
+        ? Optional.empty()
+        : Optional.of(
+            Computed.of(
+                Time.ofHours(24 * band.value().toBarrels() / net),
+                () ->
+                    Working.of(
+                            "Hours the pump runs at a stretch",
+                            "t",
+                            "24*V/(Qp-Qw)",
+                            Unit.HOUR,
+                            BALANCE,
+                            Term.of("V", "band", band.value(), Unit.BARREL),
+                            Term.of("Qp", "all pumps", allPumps, Unit.BARREL_PER_DAY),
+                            Term.of("Qw", "water a day", water, Unit.BARREL_PER_DAY))
+                        .from(List.of(band.working()))));
+  }
+
+  private Computed<Time> rests(Computed<Volume> band) {
+    return Computed.of(
+        Time.ofHours(24 * band.value().toBarrels() / water.toBarrelsPerDay()),
+        () ->
+            Working.of(
+                    "Hours the pump rests",
+                    "t",
+                    "24*V/Qw",
+                    Unit.HOUR,
+                    BALANCE,
+                    Term.of("V", "band", band.value(), Unit.BARREL),
+                    Term.of("Qw", "water a day", water, Unit.BARREL_PER_DAY))
+                .from(List.of(band.working())));
   }
 
   private static Computed<Volume> between(Tank tank, Length low, Length high) {

@@ -19,6 +19,10 @@ import tankyard.engine.working.Computed;
  * @param oilNeeded one load and what comes while the road is out
  * @param waterRoom above pump-on, up to the overflow
  * @param waterHours until the water tanks run over with the injection pump down
+ * @param band between pump-off and pump-on of all water tanks
+ * @param pumpRuns how long the pumps take to draw that down against the water coming in; empty
+ *     where they can't
+ * @param pumpRests how long the water takes to fill it again
  */
 @RecordBuilder
 public record StorageResult(
@@ -30,5 +34,8 @@ public record StorageResult(
     Optional<Computed<Time>> roadOut,
     Optional<Computed<Volume>> oilNeeded,
     Optional<Computed<Volume>> waterRoom,
-    Optional<Computed<Time>> waterHours)
+    Optional<Computed<Time>> waterHours,
+    Optional<Computed<Volume>> band,
+    Optional<Computed<Time>> pumpRuns,
+    Optional<Computed<Time>> pumpRests)
     implements StorageResultBuilder.With {}

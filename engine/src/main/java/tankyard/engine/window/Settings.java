@@ -37,6 +37,11 @@ record Settings(
     return mostPsi.map(p -> p - headPsi - buildUpPsi).orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Between the lowest and the highest setting that work; below zero where none does. */
+  double roomPsi() {
+    return highest() - lowest();
+  }
+
   Optional<Setting> recommended() {
     double usual = Math.ceil(lowest() + HEADROOM_PSI - 1e-9);
     double close = Math.ceil((lowest() - 1e-9) / FINE_PSI) * FINE_PSI;

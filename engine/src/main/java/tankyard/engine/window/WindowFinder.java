@@ -46,31 +46,65 @@ public final class WindowFinder {
   }
 
   private Window window() {
+    return window(needed(), allowed());
+  }
+
+  /** What must be reached, the governing limit first. */
+  private List<PressureLimit> needed() {
     List<PressureLimit> needed = new ArrayList<>();
+    cases.forEach(study -> needed.addAll(new LeastLimits(study, separator).all()));
+    List<PressureLimit> kept = governingCases(needed, BinaryOperator.maxBy(BY_GAUGE));
+    kept.sort(BY_GAUGE.reversed());
+    return kept;
+  }
+
+  /** What must not be passed, the governing limit first. */
+  private List<PressureLimit> allowed() {
     List<PressureLimit> allowed = new ArrayList<>();
     for (CaseStudy study : cases) {
-      needed.addAll(new LeastLimits(study, separator).all());
       allowed.addAll(new BoxLimits(study, separator).all());
       allowed.addAll(new VesselLimits(study, separator).all());
       allowed.addAll(new RatingLimits(study, separator).all());
     }
-    needed = governingCases(needed, BinaryOperator.maxBy(BY_GAUGE));
-    allowed = governingCases(allowed, BinaryOperator.minBy(BY_GAUGE));
-    needed.sort(BY_GAUGE.reversed());
-    allowed.sort(BY_GAUGE);
-    return window(needed, allowed);
+    List<PressureLimit> kept = governingCases(allowed, BinaryOperator.minBy(BY_GAUGE));
+    kept.sort(BY_GAUGE);
+    return kept;
+  }
+
+  /**
+   * The room in the window of one separator, without the window's words.
+   *
+   * @param cases of one lease, with a water leg at that separator
+   */
+  public static Room room(List<CaseStudy> cases, String separatorId) {
+    Separator separator =
+        cases.get(0).survey().separators().stream()
+            .filter(s -> s.id().equals(separatorId))
+            .findFirst()
+            .orElseThrow();
+    WindowFinder finder = new WindowFinder(cases, separator);
+    List<PressureLimit> needed = finder.needed();
+    Settings settings = finder.settings(needed, finder.allowed(), finder.oilNeed());
+    return new Room(needed.get(0).gauge().value().toPsi(), settings.roomPsi());
+  }
+
+  private Settings settings(
+      List<PressureLimit> needed, List<PressureLimit> allowed, Optional<OilNeed> oil) {
+    return new Settings(
+        needed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
+        allowed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
+        oil.map(o -> Unit.PSI.fromSi(o.run().needPa())).orElse(0.0),
+        buildUp().toPsi(),
+        gaugeOverRegulatorPsi());
+  }
+
+  private Pressure buildUp() {
+    return separator.regulator().buildUp().orElse(Defaults.BUILD_UP);
   }
 
   private Window window(List<PressureLimit> needed, List<PressureLimit> allowed) {
-    Pressure buildUp = separator.regulator().buildUp().orElse(Defaults.BUILD_UP);
     Optional<OilNeed> oil = oilNeed();
-    Settings settings =
-        new Settings(
-            needed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
-            allowed.stream().findFirst().map(l -> l.gauge().value().toPsi()),
-            oil.map(o -> Unit.PSI.fromSi(o.run().needPa())).orElse(0.0),
-            buildUp.toPsi(),
-            gaugeOverRegulatorPsi());
+    Settings settings = settings(needed, allowed, oil);
     Optional<Setting> recommended = settings.recommended();
     Optional<Setting> typed = separator.regulator().setting().map(settings::typed);
     Optional<Setting> setting = typed.isPresent() ? typed : recommended;
@@ -84,7 +118,7 @@ public final class WindowFinder {
         needed.stream().filter(l -> l.kind() != PressureLimit.Kind.CREST).findFirst(),
         oil.map(o -> o.leg(setting)),
         NotChecked.of(cases.get(0).lease(), separator),
-        buildUp,
+        buildUp(),
         recommended,
         setting);
   }

@@ -52,6 +52,7 @@ class EngineArchitectureTest {
           .layer("answers")
           .definedBy(
               "tankyard.engine.window..",
+              "tankyard.engine.outlook..",
               "tankyard.engine.checks..",
               "tankyard.engine.cures..",
               "tankyard.engine.takeoff..",

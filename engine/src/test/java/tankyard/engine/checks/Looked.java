@@ -18,6 +18,7 @@ import tankyard.engine.catalog.Catalog;
 import tankyard.engine.checks.all.AllChecks;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.study.Assumptions;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
@@ -54,7 +55,12 @@ public final class Looked {
         w -> w.setting().ifPresent(s -> gaugePa.put(w.separatorId(), s.gauge().pascals())));
     List<CaseResult> cases = studies.stream().map(s -> CaseReport.of(s, gaugePa)).toList();
     return new Evidence(
-        survey, cases, windows, BermResult.of(survey), Assumptions.of(survey.lease()));
+        survey,
+        cases,
+        windows,
+        BermResult.of(survey),
+        Outlook.of(studies, windows),
+        Assumptions.of(survey.lease()));
   }
 
   /** An example by the name of its file. */
@@ -121,6 +127,7 @@ public final class Looked {
             evidence.cases().stream().map(change).toList(),
             evidence.windows(),
             evidence.berm(),
+            evidence.outlook(),
             evidence.assumptions()));
   }
 

@@ -16,11 +16,14 @@ import java.util.Map;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
+import tankyard.engine.outlook.Outlook;
+import tankyard.engine.outlook.RunOut;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.Survey;
+import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 import tankyard.engine.window.WindowFinder;
@@ -105,6 +108,15 @@ final class Design {
     CaseStudy study =
         studies.stream().filter(s -> s.designCase().id().equals(id)).findFirst().orElseThrow();
     return CaseReport.of(study, gaugePa);
+  }
+
+  Outlook outlook() {
+    return Outlook.of(studies, List.of(window)).orElseThrow();
+  }
+
+  /** Months until that runs out. */
+  double month(RunOut.Kind kind) {
+    return outlook().of(kind).orElseThrow().after().value().in(Unit.MONTH);
   }
 
   PressureLimit least() {

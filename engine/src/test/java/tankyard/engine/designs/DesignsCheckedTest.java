@@ -1,9 +1,12 @@
 package tankyard.engine.designs;
 
+import tankyard.engine.outlook.RunOut;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.LineTemperatures;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.study.SuctionResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.verification.Answers;
 import tankyard.engine.verification.CheckedRows;
@@ -22,6 +25,7 @@ class DesignsCheckedTest implements CheckedRows {
     sandstoneKnob(answers);
     coyoteCreek(answers);
     blackWax(answers);
+    prairieFlood(answers);
   }
 
   private static void osageBend(Answers answers) {
@@ -137,6 +141,41 @@ class DesignsCheckedTest implements CheckedRows {
   private static double gel(Design design, String line) {
     LineResult result = design.caseOf("january").line(line).orElseThrow();
     return result.restart().orElseThrow().gel().value().toPsi();
+  }
+
+  private static void prairieFlood(Answers answers) {
+    Design p5 = Design.of("p5-prairie-flood");
+    for (int rate : new int[] {600, 780, 1000}) {
+      Design at = p5.with("/injectionPumps/0/rate", Design.amount(rate, "bbl/d"));
+      InjectionResult now = at.today().injections().get(0);
+      InjectionResult later = at.caseOf("in-24-months").injections().get(0);
+      answers.put("P5", rate + "-wellhead", now.wellhead().value().toPsi());
+      answers.put("P5", rate + "-hours", now.hours().value().toHours());
+      answers.put("P5", rate + "-hours-24", later.hours().value().toHours());
+      answers.put("P5", rate + "-power", now.power().value().toHorsepower());
+      answers.put("P5", rate + "-friction", now.lineLoss().toPsi());
+    }
+    InjectionResult today = p5.today().injections().get(0);
+    answers.put("P5", "limit", today.limit().orElseThrow().value().toPsi());
+    answers.put("P5", "long", p5.month(RunOut.Kind.PUMP_LONG_HOURS));
+    answers.put("P5", "full", p5.month(RunOut.Kind.PUMP_FULL_TIME));
+    answers.put("P5", "well", p5.month(RunOut.Kind.WELL_PRESSURE));
+    for (int water : new int[] {420, 600, 840}) {
+      Design at = p5.with("/cases/0/water", water / 420.0);
+      answers.put("P5", "hours-" + water, hours(at.today().storage()));
+    }
+    StorageResult storage = p5.today().storage();
+    answers.put("P5", "band", storage.band().orElseThrow().value().toBarrels());
+    answers.put("P5", "runs", storage.pumpRuns().orElseThrow().value().toHours());
+    answers.put("P5", "rests", storage.pumpRests().orElseThrow().value().toHours());
+    SuctionResult suction = p5.today().suctions().get(0);
+    answers.put("P5", "acceleration", suction.acceleration().value().toFeet());
+    answers.put("P5", "suction", suction.available().value().toFeet());
+    Design two = Design.of("p5-prairie-flood-two-wells");
+    for (int rate : new int[] {840, 1000}) {
+      Design at = two.with("/injectionPumps/0/rate", Design.amount(rate, "bbl/d"));
+      answers.put("P5", "two-" + rate, at.today().injections().get(1).wellhead().value().toPsi());
+    }
   }
 
   private static double hours(StorageResult storage) {

@@ -9,12 +9,15 @@ import java.util.Map;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.growth.RunsOutCheck;
 import tankyard.engine.checks.injection.CheckValveCheck;
 import tankyard.engine.checks.injection.HoursCheck;
 import tankyard.engine.checks.injection.MotorCheck;
 import tankyard.engine.checks.injection.PermitPressureCheck;
 import tankyard.engine.checks.injection.PermitRateCheck;
+import tankyard.engine.checks.injection.PermitUnknownCheck;
 import tankyard.engine.checks.injection.PumpReliefCheck;
+import tankyard.engine.checks.injection.SuctionCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
 import tankyard.engine.checks.lines.ColdLaminarCheck;
 import tankyard.engine.checks.lines.CommingledCheck;
@@ -101,8 +104,11 @@ public final class AllChecks {
           new BermToBuildCheck(),
           new PermitPressureCheck(),
           new PermitRateCheck(),
+          new PermitUnknownCheck(),
           new HoursCheck(),
           new MotorCheck(),
+          new SuctionCheck(),
+          new RunsOutCheck(),
           new PumpReliefCheck(),
           new CheckValveCheck(),
           new AssumedCheck(),

@@ -15,11 +15,15 @@ import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.wells.InjectionLaw;
+import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
 
 /** The wellhead passes its permit while the pump runs, whatever the day's average. */
 public final class PermitPressureCheck implements Check {
   private static final Source SOURCE = Source.lease("the permit, as typed; the permit governs");
+
+  /** Psi that differ only by rounding are the same. */
+  private static final double SLIP = 1e-9;
 
   @Override
   public String id() {
@@ -32,14 +36,16 @@ public final class PermitPressureCheck implements Check {
     for (CaseResult result : evidence.cases()) {
       for (InjectionResult injection : result.injections()) {
         Optional<InjectionWell> well = InjectionWells.of(evidence, injection);
-        well.flatMap(InjectionWell::permitPressure)
-            .filter(permit -> injection.wellhead().value().toPsi() > permit.toPsi())
+        injection
+            .limit()
+            .map(Computed::value)
+            .filter(limit -> injection.wellhead().value().toPsi() > limit.toPsi() * (1 + SLIP))
             .ifPresent(
-                permit ->
+                limit ->
                     worst.add(
                         injection.wellId(),
                         injection.wellhead().value().toPsi(),
-                        () -> finding(result, injection, well.get(), permit)));
+                        () -> finding(result, injection, well.orElseThrow(), limit)));
       }
     }
     return worst.findings();
@@ -47,17 +53,21 @@ public final class PermitPressureCheck implements Check {
 
   private Finding finding(
       CaseResult result, InjectionResult injection, InjectionWell well, Pressure permit) {
+    boolean typed = well.permitPressure().isPresent();
     Versus psi = Versus.of(injection.wellhead().value(), permit, Unit.PSI, 0);
     return Finding.of(
             id(),
-            Severity.STOP,
+            typed ? Severity.STOP : Severity.FIX,
             well.id(),
             well.name()
                 + " takes "
-                + Versus.print(injection.rate(), Unit.BARREL_PER_DAY, 0)
+                + Versus.print(injection.intoWell(), Unit.BARREL_PER_DAY, 0)
                 + " while the pump runs at "
                 + psi.value()
-                + " on its wellhead; the permit allows "
+                + " on its wellhead; "
+                + (typed
+                    ? "the permit allows "
+                    : "no permit is typed, and the screening form gives ")
                 + psi.limit()
                 + ".",
             SOURCE)
@@ -78,7 +88,7 @@ public final class PermitPressureCheck implements Check {
     }
     LiquidRate most =
         LiquidRate.of(Unit.BARREL_PER_DAY.fromSi(room / perRate), Unit.BARREL_PER_DAY);
-    return "Slow the pump by its sheaves to "
+    return "Slow it by the pump's sheaves to "
         + Versus.print(Math.floor(most.toBarrelsPerDay()), Unit.BARREL_PER_DAY, 0)
         + " and run it longer hours.";
   }

@@ -53,7 +53,7 @@ public final class PermitRateCheck implements Check {
 
   /** The water that has to go, whether or not the pump has hours enough. */
   private static double aDay(InjectionResult injection) {
-    return injection.rate().toBarrelsPerDay() * injection.hours().value().toDays();
+    return injection.intoWell().toBarrelsPerDay() * injection.hours().value().toDays();
   }
 
   private Finding finding(CaseResult result, InjectionWell well, double day, LiquidRate permit) {

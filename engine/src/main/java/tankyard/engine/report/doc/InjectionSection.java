@@ -4,8 +4,10 @@ import static tankyard.engine.report.doc.Block.Column.number;
 import static tankyard.engine.report.doc.Block.Column.text;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.units.Rounding;
@@ -24,25 +26,32 @@ final class InjectionSection {
     List<List<String>> work = new ArrayList<>();
     for (CaseResult designCase : draft.results().cases()) {
       designCase.injections().forEach(i -> pressures.add(section.pressures(designCase, i)));
-      designCase.injections().forEach(i -> work.add(section.work(designCase, i)));
+      Set<String> told = new HashSet<>();
+      designCase.injections().stream()
+          .filter(i -> told.add(i.pumpId()))
+          .forEach(i -> work.add(section.work(designCase, i)));
     }
     if (pressures.isEmpty()) {
       return List.of();
     }
-    return List.of(
-        Section.of(
-            "Injection",
-            new Block.Table("Pressures while the pump runs", section.pressureColumns(), pressures),
-            new Block.Table("Power and hours", section.workColumns(), work),
-            new Block.Words(
-                "The permit holds at the wellhead. The red line is the pump gauge's reading at which"
-                    + " the wellhead is there.")));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Table("Pressures while the pump runs", section.pressureColumns(), pressures));
+    blocks.add(new Block.Table("Power and hours", section.workColumns(), work));
+    SuctionTable.of(draft).ifPresent(blocks::add);
+    blocks.add(
+        new Block.Words(
+            "The permit, or the screening form where none is typed, holds at the wellhead. The red"
+                + " line is the pump gauge's reading at which the wellhead is there, with the line"
+                + " losses of this rate."));
+    return List.of(new Section("Injection", blocks));
   }
 
   private List<Block.Column> pressureColumns() {
     return List.of(
         text("pump to well"),
         text("case"),
+        number(draft.head("into it", Figure.RATE)),
         number(draft.head("wellhead", Figure.HIGH)),
         text("working"),
         number(draft.head("line loss", Figure.READING)),
@@ -72,12 +81,13 @@ final class InjectionSection {
     return List.of(
         draft.nameOf(result.pumpId()) + " to " + draft.nameOf(result.wellId()),
         designCase.designCase().name(),
+        draft.digits(Figure.RATE, result.intoWell()),
         wellhead.digits(),
         wellhead.mark(),
         draft.digits(Figure.READING, result.lineLoss()),
         pump.digits(),
         pump.mark(),
-        red.map(Draft.Shown::digits).orElse("no permit typed"),
+        red.map(Draft.Shown::digits).orElse("no limit known"),
         red.map(Draft.Shown::mark).orElse(""));
   }
 

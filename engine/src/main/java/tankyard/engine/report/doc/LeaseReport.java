@@ -30,6 +30,7 @@ public final class LeaseReport {
     sections.addAll(SwitchSection.of(draft));
     sections.addAll(OverflowSection.of(draft));
     sections.addAll(InjectionSection.of(draft));
+    sections.addAll(OutlookSection.of(draft));
     sections.addAll(BermSection.of(draft));
     sections.addAll(FindingSection.of(draft));
     sections.addAll(BillSection.of(draft));

@@ -14,6 +14,7 @@ import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
@@ -33,6 +34,7 @@ public record Results(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    Optional<Outlook> outlook,
     List<Finding> findings,
     Bill bill,
     List<Diagnosis> diagnoses,
@@ -66,6 +68,7 @@ public record Results(
         a.cases(),
         a.windows(),
         a.berm(),
+        a.outlook(),
         a.findings(),
         a.bill(),
         a.diagnoses(),
@@ -82,6 +85,7 @@ public record Results(
         cases,
         windows,
         berm,
+        outlook,
         findings,
         bill,
         diagnoses,

@@ -80,7 +80,10 @@ final class TankSection {
         Part.rate(draft.head("water", Figure.RATE), StorageResult::waterRate),
         List.of(
             Part.of(draft.head("room", Figure.VOLUME), Figure.VOLUME, StorageResult::waterRoom),
-            Part.of("hours until it runs over", Figure.HOURS, StorageResult::waterHours)));
+            Part.of("hours until it runs over", Figure.HOURS, StorageResult::waterHours),
+            Part.of(draft.head("pump band", Figure.VOLUME), Figure.VOLUME, StorageResult::band),
+            Part.of("pump runs, hours", Figure.HOURS, StorageResult::pumpRuns),
+            Part.of("rests, hours", Figure.HOURS, StorageResult::pumpRests)));
   }
 
   /** One number of a case's storage with the head of its column. */

@@ -14,6 +14,7 @@ import java.util.Optional;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.cures.CureBook;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.report.doc.LeaseReport;
 import tankyard.engine.report.doc.Results;
@@ -70,6 +71,7 @@ public final class ResultsJson {
         results.windows(),
         results.cases(),
         results.berm(),
+        results.outlook(),
         results.findings(),
         results.bill(),
         results.cures(),
@@ -89,6 +91,7 @@ public final class ResultsJson {
       List<Window> windows,
       List<CaseResult> cases,
       Optional<BermResult> berm,
+      Optional<Outlook> outlook,
       List<Finding> findings,
       Bill bill,
       List<CureBook> cures,

@@ -6,8 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
+import tankyard.engine.checks.Severity;
 
-/** The decisions of the three public cases are findings, and change when the case does. */
+/** The decisions of the public cases are findings, and change when the case does. */
 class PublicCasesTest {
 
   @Test
@@ -103,5 +104,49 @@ class PublicCasesTest {
                 .the("water-hours-short")
                 .words())
         .contains("6.2 h");
+  }
+
+  @Test
+  void prairieFloodsBigPumpIsOverTheLimitOnDayOneAndTheOthersAreNot() {
+    Finding found = Looked.at("p5-prairie-flood-1000").the("injection-over-permit");
+
+    assertThat(found.caseId()).contains("today");
+    assertThat(found.words()).contains("1000 bbl/d").contains("370 psi").contains("315 psi");
+    assertThat(found.wayOut().get(0)).contains("780 bbl/d");
+    assertThat(found.wayOut().get(1)).contains("second injection well");
+    for (double rate : new double[] {600, 780}) {
+      Looked slower = Looked.at("p5-prairie-flood").with("/injectionPumps/0/rate", rate, "bbl/d");
+      assertThat(slower.says("injection-over-permit")).isFalse();
+    }
+    Looked permitted =
+        Looked.at("p5-prairie-flood-1000").with("/injectionWells/0/permitPressure", 315, "psi");
+    assertThat(permitted.the("injection-over-permit").severity()).isEqualTo(Severity.STOP);
+    assertThat(permitted.says("permit-unknown")).isFalse();
+  }
+
+  @Test
+  void prairieFloodsPumpRunsOutThenItsWellAndASecondTankIsDueBefore() {
+    Looked base = Looked.at("p5-prairie-flood");
+
+    Finding pump = base.the("pump-runs-out");
+    assertThat(pump.words()).contains("month 8.7").contains("all day in month 12.3");
+    assertThat(pump.wayOut().get(0)).contains("full in month 21.5");
+    assertThat(pump.wayOut().get(1)).contains("second water tank").contains("high switch");
+    Finding well = base.the("injection-well-runs-out");
+    assertThat(well.words()).contains("month 21.5");
+    assertThat(well.wayOut().get(0)).contains("second injection well now");
+    assertThat(base.the("water-hours-short").words()).contains("3.5 h");
+    assertThat(base.the("injection-hours-long").words()).contains("33.6 h");
+  }
+
+  @Test
+  void prairieFloodOnTwoWellsKeepsUpForTwoYearsWithinTheLimit() {
+    Looked two = Looked.at("p5-prairie-flood-two-wells");
+
+    assertThat(two.says("injection-over-permit")).isFalse();
+    assertThat(two.says("injection-well-runs-out")).isFalse();
+    Looked faster = two.with("/injectionPumps/0/rate", 1000, "bbl/d");
+    assertThat(faster.says("injection-over-permit")).isFalse();
+    assertThat(faster.says("pump-runs-out")).isFalse();
   }
 }

@@ -70,6 +70,7 @@ class SiteChecksTest {
             .with("/practice/atOnce", "95 %")
             .with("/separators/0/regulator/buildUp", "1.5 psi")
             .with("/tanks/1/pumpOn", "7 ft")
+            .with("/tanks/1/pumpOff", "3 ft")
             .with(
                 "/fluids/oilViscosity",
                 List.of(

@@ -62,6 +62,7 @@ class PageTest {
                             java.util.Optional.empty()))
                 .toList(),
             p1.berm(),
+            p1.outlook(),
             p1.findings(),
             p1.bill(),
             p1.diagnoses(),
