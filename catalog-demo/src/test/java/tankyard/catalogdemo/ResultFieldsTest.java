@@ -34,6 +34,7 @@ class ResultFieldsTest {
     walk("", mapper.readTree(folder.resolve("result.json").toFile()), written);
 
     walk("", mapper.readTree(Typed.run("size", "--json", unusual(mapper)).out()), written);
+    walk("", mapper.readTree(Typed.run("size", "--json", asked(mapper)).out()), written);
 
     Set<String> onThePage = new TreeSet<>();
     Matcher row = ROW.matcher(Files.readString(PAGE));
@@ -46,6 +47,18 @@ class ResultFieldsTest {
     neverWritten.removeAll(written);
     assertThat(notOnThePage).isEmpty();
     assertThat(neverWritten).isEmpty();
+  }
+
+  /** A pump whose maker's figure is known. */
+  private String asked(ObjectMapper mapper) throws Exception {
+    String pumped =
+        Typed.examples().stream().filter(f -> f.contains("p5-prairie-flood")).findFirst().get();
+    ObjectNode lease = (ObjectNode) mapper.readTree(new File(pumped));
+    ((ObjectNode) lease.get("injectionPumps").get(0))
+        .set("suctionNeeded", mapper.readTree("{\"value\": 8, \"unit\": \"ft\"}"));
+    Path file = folder.resolve("asked.lease.json");
+    mapper.writeValue(file.toFile(), lease);
+    return file.toString();
   }
 
   /**
