@@ -7,7 +7,9 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -19,7 +21,7 @@ import tankyard.app.figures.StaleMark;
 public final class ProfileView extends BorderPane {
   private final ProfileViewModel model;
   private final ComboBox<LineChoice> lines;
-  private final HBox key = new HBox();
+  private final FlowPane key = new FlowPane();
   private final StackPane plot = new StackPane();
   private boolean following;
 
@@ -40,6 +42,7 @@ public final class ProfileView extends BorderPane {
     model.chosenProperty().addListener((o, was, is) -> follow());
     model.choices().addListener((javafx.collections.ListChangeListener<LineChoice>) c -> follow());
     key.getStyleClass().add("profile-key");
+    HBox.setHgrow(key, Priority.ALWAYS);
     HBox head = new HBox(lines, key);
     head.getStyleClass().add("profile-head-line");
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());

@@ -21,7 +21,7 @@ import tankyard.engine.lease.Status;
 /** Every pane, sheet and small window of the studio, as docs/screens-checklist.md lists them. */
 final class PaneShots {
   private static final List<String> PANES =
-      List.of("findings", "window", "profile", "tanks", "injection", "bill");
+      List.of("findings", "window", "profile", "tanks", "injection", "ahead", "bill");
   private static final List<String> THINGS =
       List.of("W1", "T1", "S1", "OT1", "WT1", "P1", "IW1", "WL1");
 

@@ -48,6 +48,8 @@ final class SnapshotTool {
     tool.manual("studio-dark", Shade.DARK, s -> s.frame().strip().show("tanks"));
     tool.manual("studio-window", Shade.LIGHT, s -> s.frame().strip().show("window"));
     tool.manual("studio-bill", Shade.LIGHT, s -> s.frame().strip().show("bill"));
+    tool.manual("studio-window-dark", Shade.DARK, s -> s.frame().strip().show("window"));
+    tool.manual("studio-bill-dark", Shade.DARK, s -> s.frame().strip().show("bill"));
     tool.manual("studio-battery", Shade.LIGHT, SnapshotTool::near);
     tool.manual("studio-empty", Shade.LIGHT, Studio::openEmpty);
   }
