@@ -49,7 +49,7 @@ final class Climb {
     if (control != NO_CONTROL) {
       closeEmpty(upper(control));
     }
-    return new MarchResult(this);
+    return new ClimbedLine(this);
   }
 
   private void climb(int reach) {

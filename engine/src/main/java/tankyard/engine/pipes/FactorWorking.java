@@ -6,7 +6,7 @@ import tankyard.engine.working.Term;
 import tankyard.engine.working.Working;
 
 /** The friction factor written out. */
-final class FactorWorking {
+public final class FactorWorking {
   private static final Source COLEBROOK = Source.published("Colebrook 1939");
   private static final Source POISEUILLE = Source.published("Hagen-Poiseuille: f = 64/Re");
   private static final Source BETWEEN =
@@ -15,7 +15,7 @@ final class FactorWorking {
 
   private FactorWorking() {}
 
-  static Working of(PipeRun run, FlowState state) {
+  public static Working of(PipeRun run, FlowState state) {
     return switch (state.regime()) {
       case STILL -> Working.of("Friction factor", "f", "0", Unit.ONE, STILL);
       case LAMINAR ->

@@ -38,6 +38,15 @@ public final class LineLaw {
     return new LineLaw(runs);
   }
 
+  /** The same line drawn from its end to its start. */
+  public LineLaw reversed() {
+    List<PipeRun> other = new ArrayList<>();
+    for (PipeRun run : runs) {
+      other.add(0, new PipeRun(run.boreM(), run.roughnessM(), run.path().reversed(), run.minor()));
+    }
+    return new LineLaw(other);
+  }
+
   public List<PipeRun> runs() {
     return runs;
   }

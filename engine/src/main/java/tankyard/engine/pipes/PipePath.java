@@ -40,6 +40,18 @@ public final class PipePath {
     return of(new double[] {0, lengthM}, new double[] {0, riseM});
   }
 
+  /** The same path walked from its end, which becomes distance zero. */
+  PipePath reversed() {
+    int n = distanceM.length;
+    double[] along = new double[n];
+    double[] up = new double[n];
+    for (int i = 0; i < n; i++) {
+      along[i] = distanceM[n - 1] - distanceM[n - 1 - i];
+      up[i] = elevationM[n - 1 - i];
+    }
+    return new PipePath(along, up);
+  }
+
   /** The part between two distances from its start. */
   PipePath between(double fromM, double toM) {
     double[] distance = new double[stations() + 2];

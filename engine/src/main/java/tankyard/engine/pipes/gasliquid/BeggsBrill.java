@@ -22,7 +22,7 @@ import tankyard.engine.pipes.FrictionFactor;
 public record BeggsBrill(double boreM, double roughnessM, boolean payne) {
   private static final double PAYNE_UP = 0.924;
   private static final double PAYNE_DOWN = 0.685;
-  private static final double LEAST_Y = 0.01;
+  static final double LEAST_Y = 0.01;
 
   public BeggsBrill {
     if (!(boreM > 0 && roughnessM >= 0 && roughnessM < boreM / 2)) {
@@ -74,10 +74,7 @@ public record BeggsBrill(double boreM, double roughnessM, boolean payne) {
       return new HoldUpHere(part == 0 ? FlowPattern.GAS : FlowPattern.LIQUID, part);
     }
     double froude = mixture * mixture / (Water.STANDARD_GRAVITY * boreM);
-    double number =
-        liquidMPerS
-            * Math.pow(density(phases) / (Water.STANDARD_GRAVITY * phases.tensionNPerM()), 0.25);
-    HoldUp law = new HoldUp(part, froude, number);
+    HoldUp law = new HoldUp(part, froude, velocityNumber(liquidMPerS, phases));
     PatternMap map = PatternMap.at(part);
     FlowPattern pattern = map.pattern(froude);
     if (pattern != FlowPattern.TRANSITION) {
@@ -95,8 +92,16 @@ public record BeggsBrill(double boreM, double roughnessM, boolean payne) {
     if (!payne) {
       return Math.min(1, Math.max(Math.min(part, Gradient.LEAST_HOLD_UP), holdUp));
     }
-    double factor = slope > 0 ? PAYNE_UP : slope < 0 ? PAYNE_DOWN : 1;
-    return Math.min(1, Math.max(part, factor * holdUp));
+    return Math.min(1, Math.max(part, payneFactor(slope) * holdUp));
+  }
+
+  static double payneFactor(double slope) {
+    return slope > 0 ? PAYNE_UP : slope < 0 ? PAYNE_DOWN : 1;
+  }
+
+  static double velocityNumber(double liquidMPerS, Phases phases) {
+    double tension = Water.STANDARD_GRAVITY * phases.tensionNPerM();
+    return liquidMPerS * Math.pow(density(phases) / tension, 0.25);
   }
 
   private double friction(double mixture, double part, double holdUp, Phases phases) {

@@ -19,11 +19,11 @@ final class GasLiquidCautions {
           "Gas and liquid together are worked out by a correlation from small level and tilted"
               + " pipes; a quarter of the pressure either way is usual.");
     }
-    if (here.drained() && slope < 0) {
+    if (slope < 0 && here.drained()) {
       say(
           "gas-liquid-downhill",
-          "On a slow way down the hold-up law has no answer; the fall is taken to give nearly"
-              + " nothing back.");
+          "On a way down the hold-up law gives less liquid than flows in; the fall is taken to give"
+              + " back what the flow's own share of liquid weighs at the most.");
     }
     if (here.choking()) {
       say(

@@ -1,7 +1,10 @@
 package tankyard.engine.pipes.gasliquid;
 
 import java.util.List;
+import java.util.Optional;
 import tankyard.engine.fluids.AbsolutePressure;
+import tankyard.engine.pipes.ControlPoint;
+import tankyard.engine.pipes.PartFull;
 import tankyard.engine.working.Caution;
 
 /**
@@ -12,6 +15,10 @@ import tankyard.engine.working.Caution;
  * @param accelerationPascals spent on speeding the gas up
  * @param heldPascals added where a fall would have drawn a vacuum: none is credited
  * @param liquidM3 what stands in the line while it flows
+ * @param steps how many the march took
+ * @param hardest the step that cost most
+ * @param stretch what counts for the upstream pressure
+ * @param control the high point beyond which the line runs part full, if one does
  * @param points in the order of the line's stations
  */
 public record GasLiquidMarch(
@@ -21,9 +28,15 @@ public record GasLiquidMarch(
     double accelerationPascals,
     double heldPascals,
     double liquidM3,
+    int steps,
+    GasLiquidStep hardest,
+    GasLiquidStretch stretch,
+    Optional<ControlPoint> control,
+    List<PartFull> partFull,
     List<GasLiquidPoint> points,
     List<Caution> cautions) {
   public GasLiquidMarch {
+    partFull = List.copyOf(partFull);
     points = List.copyOf(points);
     cautions = List.copyOf(cautions);
   }

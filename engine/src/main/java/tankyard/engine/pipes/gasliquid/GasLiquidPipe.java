@@ -26,7 +26,7 @@ final class GasLiquidPipe {
   Gradient at(AbsolutePressure pressure, double slope) {
     Phases phases = fluids.at(pressure);
     double liquid = flow.liquidM3PerS() / run.areaM2();
-    double gas = flow.standardGasM3PerS() * fluids.gasVolume(phases) / run.areaM2();
+    double gas = flow.freeGas(pressure) * fluids.gasVolume(phases) / run.areaM2();
     Gradient bare = law.at(liquid, gas, phases, slope, pressure);
     return new Gradient(
         bare.pattern(),

@@ -27,7 +27,7 @@ public record Gradient(
 
   /** Liquid runs down so fast that the law for hold-up has no answer and was held. */
   public boolean drained() {
-    return liquidPart > LEAST_HOLD_UP && holdUp <= LEAST_HOLD_UP;
+    return liquidPart > LEAST_HOLD_UP && liquidPart < 1 && holdUp <= liquidPart;
   }
 
   /** The gas nears its own speed of sound: no pressure can be given. */

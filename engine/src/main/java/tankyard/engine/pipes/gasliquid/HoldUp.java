@@ -31,10 +31,10 @@ record HoldUp(double liquidPart, double froude, double velocityNumber) {
   }
 
   private double inclination(FlowPattern pattern, double slope) {
-    if (slope == 0 || (slope > 0 && pattern == FlowPattern.DISTRIBUTED)) {
+    if (!inclined(pattern, slope)) {
       return 0;
     }
-    double[] k = slope < 0 ? DOWN : upConstants(pattern);
+    double[] k = slopeConstants(pattern, slope);
     double log =
         Math.log(k[0])
             + k[1] * Math.log(liquidPart)
@@ -43,7 +43,11 @@ record HoldUp(double liquidPart, double froude, double velocityNumber) {
     return Math.max(0, (1 - liquidPart) * log);
   }
 
-  private static double[] levelConstants(FlowPattern pattern) {
+  static boolean inclined(FlowPattern pattern, double slope) {
+    return slope < 0 || (slope > 0 && pattern != FlowPattern.DISTRIBUTED);
+  }
+
+  static double[] levelConstants(FlowPattern pattern) {
     return switch (pattern) {
       case SEGREGATED -> SEGREGATED;
       case INTERMITTENT -> INTERMITTENT;
@@ -52,7 +56,10 @@ record HoldUp(double liquidPart, double froude, double velocityNumber) {
     };
   }
 
-  private static double[] upConstants(FlowPattern pattern) {
+  static double[] slopeConstants(FlowPattern pattern, double slope) {
+    if (slope < 0) {
+      return DOWN;
+    }
     return pattern == FlowPattern.SEGREGATED ? SEGREGATED_UP : INTERMITTENT_UP;
   }
 }

@@ -17,9 +17,14 @@
  * r.upstream().gaugePascals(air);
  * }</pre>
  *
- * <p>SI; absolute pressures; flow from the line's start to its end only; heights up. Beggs and
- * Brill 1973 with their revised pattern limits, with Payne's factors (1979) if asked for. The gas's
- * rate is at standard conditions; gas in solution is neglected. A fall never draws a vacuum.
+ * <p>SI; absolute pressures; flow from the line's start to its end only ({@code LineLaw.reversed()}
+ * for the other way); heights up. Beggs and Brill 1973 with their revised pattern limits, with
+ * Payne's factors (1979) if asked for. The gas's rate is at standard conditions; what the oil holds
+ * at the pressure of a place ({@link tankyard.engine.pipes.gasliquid.Solution}) is not free there.
+ * A step of the march changes the absolute pressure by half a per cent at most and takes the
+ * gradient of its middle, so one step can be done by hand: {@link
+ * tankyard.engine.pipes.gasliquid.GasLiquidWorking} writes out the one that costs most. A fall
+ * never draws a vacuum.
  *
  * <p>More flow does not always ask for more pressure: uphill a slow line fills with liquid. So
  * these laws keep promises of their own instead of the single-liquid ones: hold-up between 0 and 1,
@@ -28,6 +33,6 @@
  * cost the gas up to 3.2 times its friction at once: that jump is the correlation's.
  *
  * <p>Left out: slug catchers, terrain slugs, temperature along the line. Immutable, thread-safe.
- * Checked in {@code GasLiquidCheckedTest}.
+ * Checked in {@code GasLiquidCheckedTest}; the step written out in {@code GasLiquidWorkingTest}.
  */
 package tankyard.engine.pipes.gasliquid;
