@@ -209,7 +209,8 @@ public final class SmallAnswer {
         Elevation.ofFeet(ground),
         Elevation.ofFeet(pipe),
         Pressure.ofPsi(psi),
-        partFull);
+        partFull,
+        java.util.Optional.empty());
   }
 
   private static WellResult well(String id, double factor) {

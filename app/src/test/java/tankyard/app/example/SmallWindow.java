@@ -70,6 +70,7 @@ public final class SmallWindow {
         List.of("Least: no water leg leads from Separator 1 to a water tank."),
         Pressure.ofPsi(2),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -87,7 +88,8 @@ public final class SmallWindow {
         List.of("Float pull: the port of the dump valve is not known."),
         Pressure.ofPsi(2),
         setting,
-        setting);
+        setting,
+        Optional.empty());
   }
 
   private static Setting setting(double gauge, double atFlow, boolean fits) {

@@ -56,7 +56,9 @@ public final class CaseReport {
         study.designCase(),
         inDrawnOrder(runs).stream().map(run -> line(run, gathering, restarts)).toList(),
         wells(gathering, restarts),
-        study.survey().separators().stream().map(s -> SeparatorTimes.of(study, s)).toList(),
+        study.survey().separators().stream()
+            .map(s -> SeparatorTimes.of(study, s, gaugePa.getOrDefault(s.id(), 0.0)))
+            .toList(),
         Storage.of(study),
         Overflows.of(study),
         Switches.of(study),
@@ -152,6 +154,7 @@ public final class CaseReport {
     Set<Caution> all = new LinkedHashSet<>();
     all.addAll(study.oil().cautions());
     all.addAll(study.brine().cautions());
+    study.gas().ifPresent(gas -> all.addAll(gas.cautions(study.ground())));
     for (LineRun run : runs.values()) {
       all.addAll(run.liquid().cautions());
     }

@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ public final class CaseStudy {
   private final Temperature ground;
   private final Map<String, WellFlow> wells = new LinkedHashMap<>();
   private final Map<String, String> separatorOf = new LinkedHashMap<>();
+  private final Optional<LeaseGas> gas;
   private final Gathering gathering;
   private final GatheringState unloaded;
   private final LiquidState oil;
@@ -39,6 +41,7 @@ public final class CaseStudy {
         wells.put(well.id(), WellFlow.of(well, designCase));
       }
     }
+    this.gas = LeaseGas.of(survey, wells.values());
     this.gathering =
         new Gathering(
             survey.gathering(),
@@ -46,7 +49,8 @@ public final class CaseStudy {
             survey.fluids(),
             ground,
             Defaults.heatLoss(survey.lease().practice()),
-            designCase.sharedSurgeFactor());
+            designCase.sharedSurgeFactor(),
+            gas);
     this.oil = survey.fluids().oil(ground);
     this.brine = survey.fluids().brine(ground);
     this.unloaded = gathering.at(inlets(Map.of()));
@@ -113,10 +117,31 @@ public final class CaseStudy {
     if (!separator.id().equals(separatorOf.get(wellId))) {
       return Optional.empty();
     }
+    return Optional.of(load(wellId, separator, state.wayOf(wellId)));
+  }
+
+  /**
+   * The same way with the gauge at another reading. Only where the flows on it do not change with
+   * it: no loop.
+   */
+  public WellLoad loadAt(WellLoad load, Separator separator, double gaugePa) {
+    double down = gaugePa + inletHeadPa(separator);
+    List<LineRun> way = new ArrayList<>(load.way());
+    for (int i = way.size() - 1; i >= 0; i--) {
+      way.set(i, way.get(i).from(down));
+      down = way.get(i).march().upstreamPascals();
+    }
+    return load(load.wellId(), separator, way);
+  }
+
+  private double inletHeadPa(Separator separator) {
     VesselHead head = vessel(separator);
-    double lift = head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
+    return head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
+  }
+
+  private WellLoad load(String wellId, Separator separator, List<LineRun> way) {
+    double lift = inletHeadPa(separator);
     double friction = 0;
-    List<LineRun> way = state.wayOf(wellId);
     boolean cut = false;
     for (int i = way.size() - 1; i >= 0; i--) {
       LineRun run = way.get(i);
@@ -125,8 +150,7 @@ public final class CaseStudy {
       lift = (crest ? 0 : lift) + run.march().staticPascals();
       friction = (crest ? 0 : friction) + run.march().frictionPascals();
     }
-    return Optional.of(
-        new WellLoad(wellId, lift, friction, way.get(0).liquid().liquid(), !cut, way));
+    return new WellLoad(wellId, lift, friction, way.get(0).liquid().liquid(), !cut, way);
   }
 
   List<WellFlow> wellsOf(String separatorId) {
@@ -151,6 +175,15 @@ public final class CaseStudy {
   /** Oil into a separator in this case, m3/s. */
   public double oilInto(Separator separator) {
     return wellsOf(separator.id()).stream().mapToDouble(WellFlow::oil).sum();
+  }
+
+  /** Whether any well sends gas with its liquid. */
+  public boolean hasGas() {
+    return gas.isPresent();
+  }
+
+  Optional<LeaseGas> gas() {
+    return gas;
   }
 
   /** Oil of all wells in this case. */

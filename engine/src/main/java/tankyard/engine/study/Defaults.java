@@ -53,6 +53,9 @@ public final class Defaults {
   /** Pump-on as a share of the overflow's height. */
   public static final double PUMP_ON_SHARE = 0.5;
 
+  /** Of the gas against air; what comes off oil at a battery is 0.65 to 0.9. */
+  public static final Fraction GAS_GRAVITY = Fraction.ofRatio(0.75);
+
   /** Pump-off as a share of pump-on. */
   static final double PUMP_OFF_SHARE = 0.5;
 
@@ -61,7 +64,7 @@ public final class Defaults {
 
   public static final Rotation PUMP_SPEED = Rotation.ofRpm(300);
 
-  /** Above sea level, for the air pressure on an open tank. */
+  /** Above sea level, for the air pressure on an open tank and on gas. */
   public static final Length ALTITUDE = Length.ofFeet(1000);
 
   public static final Fraction PUMP_EFFICIENCY = Fraction.ofPercent(85);

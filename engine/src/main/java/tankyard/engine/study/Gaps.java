@@ -38,6 +38,7 @@ final class Gaps {
     if (!survey.separators().isEmpty()) {
       survey.gathering().cutOff().forEach(thing -> found.add(cutOff(thing)));
     }
+    found.addAll(GasGaps.of(survey));
     for (Separator separator : survey.separators()) {
       leg(survey, separator, Service.WATER_LEG, "no-water-leg", "a water tank", found);
       leg(survey, separator, Service.OIL_LEG, "no-oil-leg", "an oil tank", found);

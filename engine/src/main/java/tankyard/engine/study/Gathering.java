@@ -10,6 +10,7 @@ import java.util.stream.DoubleStream;
 import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.network.Layout;
+import tankyard.engine.network.Link;
 import tankyard.engine.network.Network;
 import tankyard.engine.network.NetworkSolver;
 import tankyard.engine.network.Solved;
@@ -43,6 +44,8 @@ final class Gathering {
 
   private final double[] inflow;
   private final double averageCut;
+  private final double averageGas;
+  private final Optional<LeaseGas> gas;
 
   Gathering(
       GatheringPlan plan,
@@ -50,7 +53,8 @@ final class Gathering {
       FluidModel fluids,
       Temperature temperature,
       HeatLoss heatLoss,
-      double sharedSurge) {
+      double sharedSurge,
+      Optional<LeaseGas> gas) {
     this.plan = plan;
     this.layout = plan.layout();
     this.fluids = fluids;
@@ -69,7 +73,9 @@ final class Gathering {
     for (int j = 0; j < inflow.length; j++) {
       inflow[j] = this.wells[j] == null || layout.isHeld(j) ? 0 : this.wells[j].fluid();
     }
+    this.gas = gas;
     averageCut = averageCut(wells.values());
+    averageGas = averageGas(wells.values());
   }
 
   /** Temperatures of what leaves the wells, K, as far as they are known. */
@@ -83,6 +89,12 @@ final class Gathering {
     return all > 0 ? water / all : 1;
   }
 
+  /** Standard m3 of gas for each m3 of liquid. */
+  private static double averageGas(Collection<WellFlow> wells) {
+    double all = wells.stream().mapToDouble(WellFlow::fluid).sum();
+    return all > 0 ? wells.stream().mapToDouble(WellFlow::gas).sum() / all : 0;
+  }
+
   /**
    * Solves it.
    *
@@ -90,7 +102,7 @@ final class Gathering {
    */
   GatheringState at(Map<String, Double> inletPa) {
     double[] flow = layout.treeFlows(inflow);
-    Composition even = Composition.even(layout, averageCut);
+    Composition even = Composition.even(layout, averageCut, averageGas);
     if (layout.isTree()) {
       Composition mix = Composition.of(layout, wells, flow, even);
       return solve(mixed(mix, warmth(flow, mix), flow), inletPa);
@@ -139,7 +151,7 @@ final class Gathering {
     for (int j = 0; j < held.length; j++) {
       held[j] = layout.isHeld(j) ? inletPa.get(layout.joints().get(j)) : 0;
     }
-    Solved solved = NetworkSolver.solve(new Network(layout, inflow, held, mixed.links()));
+    Solved solved = NetworkSolver.solve(new Network(layout, inflow, held, mixed.network()));
     return new GatheringState(plan, mixed, solved, fluids);
   }
 
@@ -149,14 +161,29 @@ final class Gathering {
     List<LineFill> fills = new ArrayList<>();
     List<LineLink> links = new ArrayList<>();
     List<String> words = new ArrayList<>();
+    Map<Integer, GasLink> gassy = new HashMap<>();
     for (int i = 0; i < flow.length; i++) {
       LineFill fill = fillings.of(i);
       double times = ownWell[i] == null ? sharedSurge : ownWell[i].ownLineTimes();
       fills.add(fill);
       links.add(new LineLink(fill.at(flow[i] * times), times));
       words.add(ownWell[i] == null ? sharedWords() : ownWell[i].ownLineWords());
+      if (gas.isPresent() && mix.gasPerLiquid(i) > 0 && plan.flowIsGiven(i)) {
+        gassy.put(i, gasLink(i, mix, fill, links.get(i), words.get(i)));
+      }
     }
-    return new Mixed(mix, warmth, fills, links, words);
+    return new Mixed(mix, warmth, fills, links, words, gassy);
+  }
+
+  private GasLink gasLink(int run, Composition mix, LineFill fill, LineLink full, String words) {
+    return new GasLink(
+        plan.lines().get(run),
+        fill,
+        full,
+        words,
+        mix.waterCut(run),
+        mix.gasPerLiquid(run),
+        gas.orElseThrow());
   }
 
   private String sharedWords() {
@@ -203,12 +230,23 @@ final class Gathering {
    * What is in the lines.
    *
    * @param fills what stands in each
+   * @param links each line full of liquid
    * @param words why each line carries what it does
+   * @param gassy lines by number that gas comes down, and whose flow no pressure changes
    */
   record Mixed(
       Composition composition,
       Optional<Warmth> warmth,
       List<LineFill> fills,
       List<LineLink> links,
-      List<String> words) {}
+      List<String> words,
+      Map<Integer, GasLink> gassy) {
+
+    /** What the network is solved with. */
+    List<Link> network() {
+      List<Link> all = new ArrayList<>(links);
+      gassy.forEach(all::set);
+      return all;
+    }
+  }
 }

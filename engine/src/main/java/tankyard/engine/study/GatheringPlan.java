@@ -34,6 +34,9 @@ final class GatheringPlan {
   private final List<Thing> cutOff;
   private final Map<String, String> onlyWell = new HashMap<>();
 
+  /** Lines without which some well has no way to any separator. */
+  private final Set<String> bridges;
+
   GatheringPlan(Lease lease, Map<String, LaidLine> laid) {
     Set<String> separators =
         lease.separators().stream().map(Separator::id).collect(Collectors.toSet());
@@ -58,6 +61,7 @@ final class GatheringPlan {
             .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
             .toList();
     layout = layout(List.copyOf(joints), separators);
+    bridges = new BiconnectivityInspector<>(toAnySeparator()).getBridges();
     findOwnLines();
   }
 
@@ -104,7 +108,6 @@ final class GatheringPlan {
 
   /** A line whose loss would cut off one well and nothing else carries that well alone. */
   private void findOwnLines() {
-    Set<String> bridges = new BiconnectivityInspector<>(toAnySeparator()).getBridges();
     Set<String> wells = Set.copyOf(wellIds);
     int[] beyond = new int[layout.joints().size()];
     String[] one = new String[beyond.length];
@@ -166,6 +169,14 @@ final class GatheringPlan {
   /** Wells and tees with no way to a separator. */
   List<Thing> cutOff() {
     return cutOff;
+  }
+
+  /**
+   * Whether a line carries what the wells beyond it make, whatever the pressures: not so where it
+   * is part of a loop or lies between two separators.
+   */
+  boolean flowIsGiven(int line) {
+    return bridges.contains(lines.get(line).id());
   }
 
   /** The one well a line carries; empty where it carries several. */

@@ -25,15 +25,22 @@ public final class GatheringState {
     this.solved = solved;
     this.fluids = fluids;
     for (int i = 0; i < plan.lines().size(); i++) {
-      double flow = solved.flow(i);
-      runs.add(
-          LineRun.of(
-              plan.lines().get(i),
-              mixed.links().get(i).at(flow),
-              mixed.words().get(i),
-              mixed.fills().get(i),
-              solved.pressurePa(layout.downstream(i, flow))));
+      runs.add(run(i));
     }
+  }
+
+  private LineRun run(int i) {
+    double flow = solved.flow(i);
+    double downPa = solved.pressurePa(layout.downstream(i, flow));
+    GasLink gassy = mixed.gassy().get(i);
+    return gassy != null
+        ? gassy.run(flow, downPa)
+        : LineRun.of(
+            plan.lines().get(i),
+            mixed.links().get(i).at(flow),
+            mixed.words().get(i),
+            mixed.fills().get(i),
+            downPa);
   }
 
   Gathering.Mixed mixed() {

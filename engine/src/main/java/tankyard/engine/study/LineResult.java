@@ -29,6 +29,7 @@ import tankyard.engine.working.Computed;
  * @param viscosity of what it carries at the temperature of the ground
  * @param oilCarries whether the oil carries the water in it, so that it is thick as oil
  * @param restart where it gels when it stands
+ * @param gas where gas comes with the liquid: then the velocity is that of both together
  */
 @RecordBuilder
 public record LineResult(
@@ -51,7 +52,8 @@ public record LineResult(
     boolean oilCarries,
     LineTemperatures temperatures,
     Optional<Restart> restart,
-    List<PipePoint> points)
+    List<PipePoint> points,
+    Optional<GasInLine> gas)
     implements LineResultBuilder.With {
 
   /** Coldest of the 394 oils that Ng and Egbogah 1983 drew their correlation from. */

@@ -25,6 +25,8 @@ import tankyard.engine.working.Computed;
  * @param flowWords why that rate
  * @param fill what stands in it
  * @param downstreamPa gauge pressure it was marched from
+ * @param gas where gas comes free with the liquid
+ * @param link where gas comes, free or held: to march the line again from another pressure
  */
 public record LineRun(
     LaidLine laid,
@@ -32,7 +34,9 @@ public record LineRun(
     String flowWords,
     LineFill fill,
     double downstreamPa,
-    MarchResult march) {
+    MarchResult march,
+    Optional<GasRun> gas,
+    Optional<GasLink> link) {
 
   /** Of a line at the temperature of the ground. */
   static LineRun of(
@@ -49,7 +53,26 @@ public record LineRun(
   static LineRun of(
       LaidLine laid, LineAtFlow atFlow, String flowWords, LineFill fill, double downstreamPa) {
     return new LineRun(
-        laid, atFlow.flow(), flowWords, fill, downstreamPa, atFlow.march(downstreamPa));
+        laid,
+        atFlow.flow(),
+        flowWords,
+        fill,
+        downstreamPa,
+        atFlow.march(downstreamPa),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same line at the same rate, marched from another pressure. */
+  LineRun from(double otherPa) {
+    return link.map(l -> l.march(flow, flowWords, otherPa))
+        .orElseGet(() -> of(laid, flow, flowWords, fill, otherPa));
+  }
+
+  /** The same line at another rate; gas comes in the same measure. */
+  LineRun at(double rate, String words) {
+    return link.map(l -> l.march(rate, words, downstreamPa))
+        .orElseGet(() -> of(laid, rate, words, fill, downstreamPa));
   }
 
   /** What it carries, at the temperature of the ground. */
@@ -58,11 +81,11 @@ public record LineRun(
   }
 
   public Computed<Pressure> lift() {
-    return working().lift();
+    return gas.map(g -> g.marched().lift()).orElseGet(() -> working().lift());
   }
 
   public Computed<Pressure> friction() {
-    return working().friction();
+    return gas.map(g -> g.marched().loss()).orElseGet(() -> working().friction());
   }
 
   private LineWorking working() {
@@ -108,9 +131,9 @@ public record LineRun(
         friction(),
         forward ? up : down,
         forward ? down : up,
-        Unit.FOOT_PER_SECOND.fromSi(state.velocityMPerS()),
-        state.reynolds(),
-        state.regime().words(),
+        gas.map(GasRun::fastestFtPerS).orElse(Unit.FOOT_PER_SECOND.fromSi(state.velocityMPerS())),
+        gas.map(GasRun::reynolds).orElse(state.reynolds()),
+        gas.map(GasRun::patterns).orElse(state.regime().words()),
         crest(),
         rating().map(Computed::value),
         Volume.of(Unit.BARREL.fromSi(laid.law().volumeM3()), Unit.BARREL),
@@ -118,7 +141,8 @@ public record LineRun(
         laid.line().service() == Service.OIL_LEG,
         temperatures(),
         Optional.empty(),
-        points());
+        points(),
+        gas.map(GasRun::result));
   }
 
   /** Where the liquid is thickest. */
@@ -135,6 +159,7 @@ public record LineRun(
 
   private List<PipePoint> points() {
     List<PipePoint> points = new ArrayList<>();
+    List<PipePoint.Gas> shares = gas.map(GasRun::points).orElse(List.of());
     for (LinePoint point : march.points()) {
       LaidLine.Peg peg = laid.pegAt(point.distanceM());
       points.add(
@@ -143,7 +168,8 @@ public record LineRun(
               LaidLine.elevation(laid.groundM(peg, point.distanceM())),
               LaidLine.elevation(point.elevationM()),
               Pressure.psiFromPascals(point.gaugePascals()),
-              isPartFull(point.distanceM())));
+              isPartFull(point.distanceM()),
+              shares.isEmpty() ? Optional.empty() : Optional.of(shares.get(points.size()))));
     }
     return points;
   }

@@ -17,6 +17,7 @@ import tankyard.engine.working.Computed;
  * @param oilMinutes empty where no oil comes
  * @param waterMinutes empty where no water comes
  * @param designWater rate the water leg is sized for
+ * @param gas what comes with the liquid, where some of it is free at the vessel's pressure
  */
 @RecordBuilder
 public record SeparatorResult(
@@ -27,5 +28,6 @@ public record SeparatorResult(
     Volume waterVolume,
     Optional<Computed<Time>> oilMinutes,
     Optional<Computed<Time>> waterMinutes,
-    Computed<LiquidRate> designWater)
+    Computed<LiquidRate> designWater,
+    Optional<VesselGas> gas)
     implements SeparatorResultBuilder.With {}

@@ -22,7 +22,7 @@ import tankyard.engine.working.Working;
 final class SeparatorTimes {
   private SeparatorTimes() {}
 
-  static SeparatorResult of(CaseStudy study, Separator separator) {
+  static SeparatorResult of(CaseStudy study, Separator separator, double gaugePa) {
     List<WellFlow> wells = study.wellsOf(separator.id());
     LiquidRate oil = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::oil).sum());
     LiquidRate water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::water).sum());
@@ -39,7 +39,8 @@ final class SeparatorTimes {
         below.value(),
         minutes(oilVolume, oil, "oil", below),
         minutes(below.value(), water, "water", below),
-        study.designWater(separator));
+        study.designWater(separator),
+        VesselGas.of(study, separator, gaugePa));
   }
 
   static Vessel vessel(Separator separator) {

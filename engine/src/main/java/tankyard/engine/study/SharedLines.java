@@ -153,7 +153,7 @@ final class SharedLines {
 
   private static LineRun at(LineRun run, double rate, String words) {
     double flow = run.flow() >= 0 ? rate : -rate;
-    return LineRun.of(run.laid(), flow, words, run.fill(), run.downstreamPa());
+    return run.at(flow, words);
   }
 
   static String percent(Fraction share) {

@@ -25,6 +25,7 @@ public final class Survey {
   private final LeaseGround ground;
   private final Map<String, LaidLine> laid = new LinkedHashMap<>();
   private final GatheringPlan gathering;
+  private final OilSpec oilSpec;
   private final FluidModel fluids;
   private final List<Diagnosis> diagnoses = new ArrayList<>();
 
@@ -41,7 +42,8 @@ public final class Survey {
       }
     }
     this.gathering = new GatheringPlan(lease, laid);
-    this.fluids = model(lease.fluids());
+    this.oilSpec = oil(lease.fluids());
+    this.fluids = model(lease.fluids(), oilSpec);
     diagnoses.addAll(Gaps.of(this));
   }
 
@@ -66,13 +68,17 @@ public final class Survey {
             + " own pipes.");
   }
 
-  private static FluidModel model(Fluids fluids) {
+  private static OilSpec oil(Fluids fluids) {
     List<ViscosityPoint> measured =
         fluids.oilViscosity().stream()
             .map(p -> new ViscosityPoint(p.temperature(), p.viscosity()))
             .toList();
+    return new OilSpec(fluids.oil(), measured);
+  }
+
+  private static FluidModel model(Fluids fluids, OilSpec oil) {
     return new FluidModel(
-        new OilSpec(fluids.oil(), measured),
+        oil,
         new BrineSpec(fluids.brine()),
         fluids.inversion().map(EmulsionSpec::new).orElse(EmulsionSpec.USUAL));
   }
@@ -97,6 +103,10 @@ public final class Survey {
 
   GatheringPlan gathering() {
     return gathering;
+  }
+
+  OilSpec oilSpec() {
+    return oilSpec;
   }
 
   FluidModel fluids() {

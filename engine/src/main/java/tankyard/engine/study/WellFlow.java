@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.units.GasRate;
 import tankyard.engine.units.LiquidRate;
 
 /**
@@ -11,6 +12,7 @@ import tankyard.engine.units.LiquidRate;
  *
  * @param oilDay day's average
  * @param waterDay day's average
+ * @param gasDay day's average, standard m3/s; it follows the oil from case to case
  * @param running rate while the pump runs over the day's average
  * @param surge peak of the stroke over the rate while it runs
  * @param allOn whether the case has every well running
@@ -20,6 +22,7 @@ record WellFlow(
     Well well,
     double oilDay,
     double waterDay,
+    double gasDay,
     double running,
     double surge,
     boolean allOn,
@@ -31,6 +34,7 @@ record WellFlow(
         well,
         well.oil().cubicMetresPerSecond() * designCase.oilFactor(),
         well.water().cubicMetresPerSecond() * designCase.waterFactor(),
+        well.gas().map(GasRate::standardCubicMetresPerSecond).orElse(0.0) * designCase.oilFactor(),
         24 / hours,
         well.surge().map(Fraction::ratio).orElse(Defaults.SURGE.ratio()),
         designCase.running() == DesignCase.Running.ALL_ON,
@@ -49,6 +53,11 @@ record WellFlow(
 
   private double made() {
     return waterDay * (allOn ? running : 1);
+  }
+
+  /** All of it, what the oil holds included; none where there is no liquid to carry it. */
+  double gas() {
+    return fluid() > 0 ? gasDay * (allOn ? running : 1) : 0;
   }
 
   double fluid() {

@@ -20,6 +20,16 @@ public record WellLoad(
     boolean fromGauge,
     List<LineRun> way) {
 
+  /** All of it. */
+  public double addedPa() {
+    return liftPa + frictionPa;
+  }
+
+  /** Whether what the way adds depends on the gauge's reading: gas grows as the pressure falls. */
+  public boolean followsGauge() {
+    return way.stream().anyMatch(r -> r.link().isPresent());
+  }
+
   /** Workings of lift and friction of each line on the way. */
   public List<Working> workings() {
     return way.stream()

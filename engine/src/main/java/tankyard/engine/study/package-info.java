@@ -18,6 +18,6 @@
  *
  * <p>Where a well's temperature is typed its lines cool to the ground and thicken on the way
  * ({@code Warmth}, {@code CoolingPieces}); what starts lines again that gelled is in {@code
- * Restarts}. Left out: gas in the lines, waves. Immutable, thread-safe, no files, no clock.
+ * Restarts}. Left out: gas in loops, waves. Immutable, thread-safe, no files, no clock.
  */
 package tankyard.engine.study;

@@ -22,6 +22,8 @@ import tankyard.engine.working.Working;
  */
 final class BoxLimits {
   private static final double CLOSE_PA = 1;
+  private static final double SAME_PA = 0.1;
+  private static final int MOST_TRIES = 40;
   private static final Source SOURCE =
       Source.definition("box limit less lift and line loss from the well to the gauge");
 
@@ -48,9 +50,32 @@ final class BoxLimits {
     List<PressureLimit> found = new ArrayList<>();
     for (Well well : limited) {
       Optional<WellLoad> load = study.load(well.id(), full, separator);
-      load.ifPresent(l -> found.add(limit(well, l, none.boxPa(well.id()))));
+      load.map(l -> l.followsGauge() ? atItsLimit(well, l) : l)
+          .ifPresent(l -> found.add(limit(well, l, none.boxPa(well.id()))));
     }
     return found;
+  }
+
+  /**
+   * With gas what the way adds falls as the pressure grows, so the reading that brings the box to
+   * its limit is sought: each try takes what the way added at the one before.
+   */
+  private WellLoad atItsLimit(Well well, WellLoad first) {
+    double limitPa = well.boxLimit().orElseThrow().pascals();
+    WellLoad before = first;
+    WellLoad load = first;
+    double gaugePa = Double.NaN;
+    for (int i = 0; i < MOST_TRIES; i++) {
+      double next = Math.max(0, limitPa - load.addedPa());
+      if (Math.abs(next - gaugePa) < SAME_PA) {
+        return load;
+      }
+      gaugePa = next;
+      before = load;
+      load = study.loadAt(load, separator, gaugePa);
+    }
+    // Where the hold-up jumps there may be no such reading: the harder side of the jump counts.
+    return before.addedPa() > load.addedPa() ? before : load;
   }
 
   /**
@@ -61,7 +86,7 @@ final class BoxLimits {
    */
   private PressureLimit limit(Well well, WellLoad load, double atNothingPa) {
     double limitPa = well.boxLimit().orElseThrow().pascals();
-    double addedPa = load.liftPa() + load.frictionPa();
+    double addedPa = load.addedPa();
     boolean crestAlonePasses =
         atNothingPa > limitPa && atNothingPa > Math.max(0, addedPa) + CLOSE_PA;
     double gaugePa = limitPa - addedPa;

@@ -17,6 +17,8 @@ import tankyard.engine.working.Working;
 /** The most the gauge may read before a flow line passes its rating, with oil inside. */
 final class RatingLimits {
   private static final double TRIAL_PA = Unit.PSI.toSi(50);
+  private static final double SAME_PA = 10;
+  private static final int MOST_TRIES = 8;
   private static final Source SOURCE =
       Source.definition("rating less what height and line loss add at its lowest end");
 
@@ -29,15 +31,32 @@ final class RatingLimits {
   }
 
   List<PressureLimit> all() {
-    List<PressureLimit> found = new ArrayList<>();
-    for (LineRun run : study.gatheringAt(Map.of(separator.id(), TRIAL_PA)).runs()) {
-      run.rating().ifPresent(rating -> found.add(limit(run, rating)));
+    double trialPa = TRIAL_PA;
+    List<PressureLimit> found = at(trialPa);
+    // With gas what the lines add depends on the reading: the governing limit is sought.
+    for (int i = 0; i < MOST_TRIES && study.hasGas() && !found.isEmpty(); i++) {
+      double governing =
+          found.stream().mapToDouble(l -> l.gauge().value().pascals()).min().orElseThrow();
+      double next = Math.max(0, governing);
+      if (Math.abs(next - trialPa) < SAME_PA) {
+        break;
+      }
+      trialPa = next;
+      found = at(trialPa);
     }
     return found;
   }
 
-  private PressureLimit limit(LineRun run, Computed<Pressure> rating) {
-    double addedPa = run.highestPa() - TRIAL_PA;
+  private List<PressureLimit> at(double trialPa) {
+    List<PressureLimit> found = new ArrayList<>();
+    for (LineRun run : study.gatheringAt(Map.of(separator.id(), trialPa)).runs()) {
+      run.rating().ifPresent(rating -> found.add(limit(run, rating, trialPa)));
+    }
+    return found;
+  }
+
+  private PressureLimit limit(LineRun run, Computed<Pressure> rating, double trialPa) {
+    double addedPa = run.highestPa() - trialPa;
     double frictionPa = Math.max(0, Math.min(run.march().frictionPascals(), addedPa));
     Pressure gauge = Pressure.ofPsi(rating.value().toPsi() - Unit.PSI.fromSi(addedPa));
     Pressure nothing = Pressure.ofPsi(0);

@@ -16,6 +16,8 @@ import tankyard.engine.units.Pressure;
  * @param notChecked limits nobody knows: "Float pull: the port is not known"
  * @param recommended a setting in the window; empty where none works
  * @param setting the typed setting, or else the recommended one
+ * @param notValid where more gas comes than a vessel full of liquid can have: the window is for one
+ *     that stands full
  */
 public record Window(
     String separatorId,
@@ -29,7 +31,8 @@ public record Window(
     List<String> notChecked,
     Pressure buildUp,
     Optional<Setting> recommended,
-    Optional<Setting> setting) {
+    Optional<Setting> setting,
+    Optional<GasBreak> notValid) {
 
   public Window {
     needed = List.copyOf(needed);

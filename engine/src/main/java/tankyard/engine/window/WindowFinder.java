@@ -11,6 +11,7 @@ import tankyard.engine.lease.Separator;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.Defaults;
 import tankyard.engine.study.LegRun;
+import tankyard.engine.study.VesselGas;
 import tankyard.engine.study.VesselHead;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -120,7 +121,26 @@ public final class WindowFinder {
         NotChecked.of(cases.get(0).lease(), separator),
         buildUp(),
         recommended,
-        setting);
+        setting,
+        gasBreak(setting.map(s -> s.gauge().pascals()).orElseGet(() -> highest(needed))));
+  }
+
+  private static double highest(List<PressureLimit> needed) {
+    return needed.isEmpty() ? 0 : needed.get(0).gauge().value().pascals();
+  }
+
+  private Optional<GasBreak> gasBreak(double gaugePa) {
+    List<String> broken = new ArrayList<>();
+    VesselGas most = null;
+    for (CaseStudy study : cases) {
+      VesselGas gas =
+          VesselGas.of(study, separator, gaugePa).filter(VesselGas::breaksFull).orElse(null);
+      if (gas != null) {
+        broken.add(study.designCase().id());
+        most = most == null || gas.isMoreThan(most) ? gas : most;
+      }
+    }
+    return Optional.ofNullable(most).map(gas -> new GasBreak(broken, gas));
   }
 
   /** Keeps, of each limit, the case in which it binds hardest. */

@@ -21,6 +21,8 @@ import tankyard.engine.checks.injection.SuctionCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
 import tankyard.engine.checks.lines.ColdLaminarCheck;
 import tankyard.engine.checks.lines.CommingledCheck;
+import tankyard.engine.checks.lines.GasLinesCheck;
+import tankyard.engine.checks.lines.GasWearCheck;
 import tankyard.engine.checks.lines.GelUnknownCheck;
 import tankyard.engine.checks.lines.LineFastCheck;
 import tankyard.engine.checks.lines.LineSlowCheck;
@@ -52,6 +54,7 @@ import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
 import tankyard.engine.checks.vessels.FloatWeightCheck;
 import tankyard.engine.checks.vessels.HeightsDecideCheck;
+import tankyard.engine.checks.vessels.LiquidFullCheck;
 import tankyard.engine.checks.vessels.NameplateCheck;
 import tankyard.engine.checks.vessels.NotCheckedCheck;
 import tankyard.engine.checks.vessels.RegulatorRulesCheck;
@@ -67,6 +70,7 @@ public final class AllChecks {
   private static final List<Check> CHECKS =
       List.of(
           new DiagnosesCheck(),
+          new LiquidFullCheck(),
           new WindowClosedCheck(),
           new SettingBelowLeastCheck(),
           new SettingAboveMostCheck(),
@@ -85,6 +89,8 @@ public final class AllChecks {
           new GelUnknownCheck(),
           new ColdLaminarCheck(),
           new LineFastCheck(),
+          new GasWearCheck(),
+          new GasLinesCheck(),
           new CautionsCheck(),
           new PartFullCheck(),
           new PipeNotRatedCheck(),

@@ -29,7 +29,7 @@ public final class LineFastCheck implements Check {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
       for (LineResult line : result.lines()) {
-        if (line.velocityFtPerS() > MOST_FT_PER_S) {
+        if (line.gas().isEmpty() && line.velocityFtPerS() > MOST_FT_PER_S) {
           worst.add(line.lineId(), line.velocityFtPerS(), () -> finding(evidence, result, line));
         }
       }

@@ -31,7 +31,9 @@ public final class DiagnosesCheck implements Check {
         "no-way-to-separator",
         "no-water-leg",
         "no-oil-leg",
-        "pipe-unknown");
+        "pipe-unknown",
+        "gas-in-loop",
+        "gas-without-liquid");
   }
 
   @Override

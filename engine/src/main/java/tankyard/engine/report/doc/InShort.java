@@ -81,7 +81,16 @@ final class InShort {
                         + draft.words(Figure.READING, s.regulator().value())
                         + (s.fits() ? "." : ", which does not fit."))
             .orElse(" No setting works.");
-    return name + ": the gauge must read " + both + "." + set;
+    String valid =
+        window
+            .notValid()
+            .map(
+                g ->
+                    " Not valid: gas is "
+                        + draft.words(Figure.SHARE, g.gas().part().value())
+                        + " of what comes in.")
+            .orElse("");
+    return name + ": the gauge must read " + both + "." + set + valid;
   }
 
   private String end(String words, PressureLimit limit) {

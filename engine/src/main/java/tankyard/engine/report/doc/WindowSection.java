@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tankyard.engine.window.GasBreak;
 import tankyard.engine.window.OilLeg;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
@@ -33,6 +34,7 @@ final class WindowSection {
 
   private Section section() {
     List<Block> blocks = new ArrayList<>();
+    window.notValid().ifPresent(gas -> blocks.add(notValid(gas)));
     blocks.add(new Block.Words(advice()));
     blocks.add(ends());
     tankAlone().ifPresent(blocks::add);
@@ -45,6 +47,17 @@ final class WindowSection {
       blocks.add(new Block.Points(window.notChecked()));
     }
     return new Section("Back-pressure window of " + window.separatorName(), blocks);
+  }
+
+  private Block notValid(GasBreak gas) {
+    return new Block.Words(
+        "NOT VALID: it is worked for a separator full of liquid, and "
+            + draft.words(Figure.SHARE, gas.gas().part().value())
+            + " of what comes in at "
+            + draft.words(Figure.READING, gas.gas().gauge())
+            + " is gas. This holds in: "
+            + String.join(", ", gas.caseIds().stream().map(draft::nameOf).toList())
+            + ". Take the gas off first; see Gas below.");
   }
 
   private String advice() {

@@ -59,7 +59,8 @@ class PageTest {
                             w.notChecked(),
                             w.buildUp(),
                             java.util.Optional.empty(),
-                            java.util.Optional.empty()))
+                            java.util.Optional.empty(),
+                            w.notValid()))
                 .toList(),
             p1.berm(),
             p1.outlook(),
