@@ -3,6 +3,7 @@ package tankyard.app.figures;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tankyard.engine.study.GasInLine;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.Restart;
 import tankyard.engine.study.SharedLine;
@@ -40,9 +41,40 @@ public final class LineRows {
             .plain("Length of pipe", "Along the ground.", r -> Optional.of(r.length()))
             .plain("Holds", "What drains back or spills.", r -> Optional.of(r.contents()))
             .rows();
-    return Stream.of(rows, warmth(figures, lineId), shared(figures, lineId))
+    return Stream.of(rows, gas(figures, lineId), warmth(figures, lineId), shared(figures, lineId))
         .flatMap(List::stream)
         .toList();
+  }
+
+  /** Nothing where no gas comes with the liquid. */
+  private static List<FigureRow> gas(CaseFigures figures, String lineId) {
+    return figures
+        .<GasInLine>rows(c -> c.line(lineId).flatMap(LineResult::gas))
+        .plain(
+            "Free gas",
+            "Beside the liquid at the end it leaves by, less what the oil holds.",
+            g -> Optional.of(g.free()))
+        .plain(
+            "Gas, of volume",
+            "Its part of the flow by volume at that end.",
+            g -> Optional.of(g.gasPart()))
+        .plain(
+            "Hold-up",
+            "Part of the pipe that liquid fills, on the average.",
+            g -> Optional.of(g.holdUp()))
+        .plain(
+            "Liquid alone",
+            "Its rate over the whole bore at that end.",
+            g -> Optional.of(g.liquidSpeed()))
+        .plain(
+            "Gas alone",
+            "Its rate over the whole bore at that end.",
+            g -> Optional.of(g.gasSpeed()))
+        .maybe(
+            "May wear above",
+            "Both together: C/√density with C 100, API RP 14E as quoted; its basis is disputed.",
+            GasInLine::wearSpeed)
+        .rows();
   }
 
   /** How warm it is, and what cold makes of it. */

@@ -13,6 +13,7 @@ import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.SuctionResult;
 import tankyard.engine.study.SwitchResult;
+import tankyard.engine.study.VesselGas;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Unit;
 
@@ -65,6 +66,16 @@ public final class ResultRows {
             "Water leg sized for",
             "Peaks pass the day's average: the leg must take them.",
             SeparatorResult::designWater)
+        .maybe(
+            "Gas, of volume",
+            "Its part of what comes in at the gauge's reading. Above 1 % the vessel can't be counted"
+                + " as full of liquid.",
+            r -> r.gas().map(VesselGas::part))
+        .maybeIn(
+            Unit.INCH,
+            "Gas section, bore",
+            "An upright section or boot at least so wide lets the drops fall back.",
+            r -> r.gas().map(VesselGas::section))
         .rows();
   }
 

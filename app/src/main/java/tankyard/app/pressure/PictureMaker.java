@@ -68,6 +68,9 @@ final class PictureMaker {
     if (window.least().isEmpty() || window.most().isEmpty()) {
       return State.UNKNOWN;
     }
+    if (window.notValid().isPresent()) {
+      return State.INVALID;
+    }
     return window.open() ? State.OPEN : State.CLOSED;
   }
 

@@ -1,5 +1,7 @@
 package tankyard.app.pressure;
 
+import tankyard.engine.units.Figures;
+import tankyard.engine.window.GasBreak;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
 import tankyard.engine.window.Window;
@@ -8,6 +10,18 @@ import tankyard.engine.window.Window;
 record Verdict(Rounded rounded) {
 
   String of(Window window) {
+    return window.notValid().map(this::notValid).orElse("") + plain(window);
+  }
+
+  private String notValid(GasBreak gas) {
+    return "Not valid: "
+        + Figures.decimals(100 * gas.gas().part().value().ratio(), 0)
+        + " % of what comes in at "
+        + psi(rounded.near(rounded.value(gas.gas().gauge())))
+        + " is gas, and this is for a separator full of liquid. Take the gas off first. ";
+  }
+
+  private String plain(Window window) {
     if (window.least().isEmpty() && window.most().isEmpty()) {
       return "Neither end is known yet.";
     }

@@ -54,6 +54,7 @@ final class WindowCard extends VBox {
     return switch (picture.state()) {
       case OPEN -> "✓ open";
       case CLOSED -> "✕ closed";
+      case INVALID -> "✕ not valid";
       case UNKNOWN -> "? not known";
     };
   }

@@ -34,6 +34,8 @@ record WindowPicture(
   enum State {
     OPEN,
     CLOSED,
+    /** Gas keeps the separator from standing full: the window is for one that does. */
+    INVALID,
     /** One end or both are not known. */
     UNKNOWN
   }

@@ -1,5 +1,6 @@
 package tankyard.app.profile;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import java.util.stream.DoubleStream;
 import tankyard.app.chart.Axis;
 import tankyard.app.figures.Digits;
 import tankyard.app.profile.ProfilePicture.Crest;
+import tankyard.app.profile.ProfilePicture.GasAt;
 import tankyard.app.profile.ProfilePicture.Spot;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
@@ -72,8 +74,29 @@ final class ProfileMaker {
             spots,
             partFull.stretches(),
             result.crest().map(c -> crest(c, spots)),
+            gas(result),
             hasHead,
             headWords(line, liquid, result, hasHead)));
+  }
+
+  private List<GasAt> gas(LineResult result) {
+    List<GasAt> found = new ArrayList<>();
+    for (PipePoint point : result.points()) {
+      point
+          .gas()
+          .ifPresent(
+              g ->
+                  found.add(
+                      new GasAt(
+                          point.distance().in(length),
+                          "hold-up "
+                              + Figures.decimals(100 * g.holdUp().ratio(), 0)
+                              + " %, gas "
+                              + Figures.decimals(100 * g.gasPart().ratio(), 0)
+                              + " % of the flow, "
+                              + g.pattern())));
+    }
+    return found;
   }
 
   private static double headMetres(double pascals, Gravity liquid) {

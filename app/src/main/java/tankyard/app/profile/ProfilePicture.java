@@ -1,5 +1,6 @@
 package tankyard.app.profile;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tankyard.app.chart.Axis;
@@ -14,6 +15,7 @@ import tankyard.app.chart.Axis;
  * @param across distance along the pipe
  * @param up elevation
  * @param partFull stretches that run part full
+ * @param gas hold-up and pattern at points along the line; empty without gas
  * @param headWords what the head is of; or why none is drawn
  */
 record ProfilePicture(
@@ -28,6 +30,7 @@ record ProfilePicture(
     List<Spot> spots,
     List<Stretch> partFull,
     Optional<Crest> crest,
+    List<GasAt> gas,
     boolean hasHead,
     String headWords) {
 
@@ -40,6 +43,9 @@ record ProfilePicture(
       double pressure,
       boolean partFull) {}
 
+  /** How gas and liquid share the pipe at a distance, in words. */
+  record GasAt(double distance, String words) {}
+
   /** From one distance to another. */
   record Stretch(double from, double to) {}
 
@@ -49,6 +55,7 @@ record ProfilePicture(
   ProfilePicture {
     spots = List.copyOf(spots);
     partFull = List.copyOf(partFull);
+    gas = List.copyOf(gas);
   }
 
   double length() {
@@ -73,6 +80,14 @@ record ProfilePicture(
         between(left.head(), right.head(), share),
         between(left.pressure(), right.pressure(), share),
         partFull.stream().anyMatch(s -> inside >= s.from() && inside <= s.to()));
+  }
+
+  /** Of the nearest point; empty without gas. */
+  String gasWords(double distance) {
+    return gas.stream()
+        .min(Comparator.comparingDouble(g -> Math.abs(g.distance() - distance)))
+        .map(GasAt::words)
+        .orElse("");
   }
 
   private static double between(double left, double right, double share) {

@@ -104,7 +104,13 @@ public final class ProfileViewModel {
         + " ("
         + depth(spot, unit)
         + "), "
-        + pressure;
+        + pressure
+        + gas(p, spot);
+  }
+
+  private static String gas(ProfilePicture p, Spot spot) {
+    String words = p.gasWords(spot.distance());
+    return words.isEmpty() ? "" : "; " + words;
   }
 
   private static String depth(Spot spot, String unit) {

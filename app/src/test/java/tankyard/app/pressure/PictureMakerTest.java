@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import tankyard.app.example.GassyAnswer;
 import tankyard.app.example.SmallWindow;
 import tankyard.app.pressure.WindowPicture.Mark;
 import tankyard.app.pressure.WindowPicture.Part;
@@ -20,6 +21,15 @@ class PictureMakerTest {
 
   private static WindowPicture picture(Window window) {
     return FIELD.picture(window);
+  }
+
+  @Test
+  void aWindowThatGasBreaksIsNotValidAndSaysWhy() {
+    WindowPicture picture = picture(GassyAnswer.answer().windows().get(0));
+    assertThat(picture.state()).isEqualTo(State.INVALID);
+    assertThat(picture.verdict())
+        .startsWith("Not valid: 88 % of what comes in at 12.0 psi is gas")
+        .contains("The setting of 12.0 psi lies in the window.");
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import tankyard.app.example.GassyAnswer;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.profile.ProfilePicture.Spot;
 import tankyard.app.profile.ProfilePicture.Stretch;
@@ -20,6 +21,23 @@ class ProfileMakerTest {
             answer.lease().line(lineId).orElseThrow(),
             answer.cases().get(0).line(lineId).orElseThrow())
         .orElseThrow();
+  }
+
+  @Test
+  void gasIsToldAtEveryPointAndOnlyWhereThereIsSome() {
+    LeaseAnswer gassy = GassyAnswer.answer();
+    ProfilePicture line =
+        new ProfileMaker(gassy.lease(), UnitSystem.FIELD)
+            .picture(
+                gassy.lease().line("FL-W1").orElseThrow(),
+                gassy.cases().get(0).line("FL-W1").orElseThrow())
+            .orElseThrow();
+    assertThat(line.gas()).hasSameSizeAs(line.spots());
+    assertThat(line.gasWords(100))
+        .contains("hold-up")
+        .contains("% of the flow")
+        .contains("between");
+    assertThat(picture("L6", UnitSystem.FIELD).gasWords(100)).isEmpty();
   }
 
   @Test
