@@ -107,8 +107,8 @@ public record VesselGas(
     return Working.of(
         "Gas's part of what comes in, by volume",
         "x",
-        "Qg/(Qg+Q)",
-        Unit.ONE,
+        "100*Qg/(Qg+Q)",
+        Unit.PERCENT,
         Source.definition("parts of a flow"),
         rate("Qg", "gas at the vessel's pressure", volume),
         rate("Q", "oil and water", liquid));
@@ -121,13 +121,13 @@ public record VesselGas(
     double most = Unit.FOOT_PER_SECOND.toSi(K_FT_PER_S) * Math.sqrt((oil - gas) / gas);
     double metres = Math.sqrt(4 * volume / (Math.PI * most));
     return Computed.of(
-        Length.of(Unit.INCH.fromSi(metres), Unit.INCH),
+        Length.of(Unit.FOOT.fromSi(metres), Unit.FOOT),
         () ->
             Working.of(
                     "Least bore of an upright gas section",
                     "D",
-                    "12*sqrt(4*6.498360e-5*Qg/(pi*K*sqrt((ro-rg)/rg)))",
-                    Unit.INCH,
+                    "sqrt(4*6.498360e-5*Qg/(pi*K*sqrt((ro-rg)/rg)))",
+                    Unit.FOOT,
                     SOUDERS_BROWN,
                     rate("Qg", "gas at the vessel's pressure", volume),
                     Term.of("K", "Souders-Brown", K_FT_PER_S, Unit.FOOT_PER_SECOND),
