@@ -21,4 +21,12 @@ public record Berm(
     Optional<Length> rain,
     Optional<Length> freeboard,
     Optional<Fraction> largestTankFactor,
-    Optional<Length> height) {}
+    Optional<Length> height) {
+
+  /** Whether a place lies within its walls. */
+  public boolean contains(MapPoint place) {
+    double east = place.east().metres() - corner.east().metres();
+    double north = place.north().metres() - corner.north().metres();
+    return east >= 0 && east <= length.metres() && north >= 0 && north <= width.metres();
+  }
+}

@@ -26,6 +26,7 @@ public record Lease(
     List<Well> wells,
     List<Tee> tees,
     List<Separator> separators,
+    List<GunBarrel> gunBarrels,
     List<Tank> tanks,
     List<InjectionPump> injectionPumps,
     List<InjectionWell> injectionWells,
@@ -45,6 +46,7 @@ public record Lease(
     wells = List.copyOf(wells);
     tees = List.copyOf(tees);
     separators = List.copyOf(separators);
+    gunBarrels = List.copyOf(gunBarrels);
     tanks = List.copyOf(tanks);
     injectionPumps = List.copyOf(injectionPumps);
     injectionWells = List.copyOf(injectionWells);
@@ -55,12 +57,17 @@ public record Lease(
 
   /** Every thing on the map, kind by kind, each kind in its own order. */
   public Stream<Thing> things() {
-    return Stream.of(wells, tees, separators, tanks, injectionPumps, injectionWells)
+    return Stream.of(wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells)
         .flatMap(List::stream);
   }
 
   public Optional<Thing> thing(String id) {
     return things().filter(t -> t.id().equals(id)).findFirst();
+  }
+
+  /** Separators and gun barrels. */
+  public Stream<Vessel> vessels() {
+    return Stream.<List<? extends Vessel>>of(separators, gunBarrels).flatMap(List::stream);
   }
 
   public Optional<Line> line(String id) {
@@ -80,6 +87,8 @@ public record Lease(
       parts.tees(put(tees, tee, Tee::id));
     } else if (thing instanceof Separator separator) {
       parts.separators(put(separators, separator, Separator::id));
+    } else if (thing instanceof GunBarrel barrel) {
+      parts.gunBarrels(put(gunBarrels, barrel, GunBarrel::id));
     } else if (thing instanceof Tank tank) {
       parts.tanks(put(tanks, tank, Tank::id));
     } else if (thing instanceof InjectionPump pump) {
@@ -101,6 +110,7 @@ public record Lease(
         .wells(without(wells, id, Well::id))
         .tees(without(tees, id, Tee::id))
         .separators(without(separators, id, Separator::id))
+        .gunBarrels(without(gunBarrels, id, GunBarrel::id))
         .tanks(without(tanks, id, Tank::id))
         .injectionPumps(without(injectionPumps, id, InjectionPump::id))
         .injectionWells(without(injectionWells, id, InjectionWell::id))

@@ -65,6 +65,7 @@ public final class LeaseRules {
     parts.put("wells", lease.wells().stream().map(Well::id).toList());
     parts.put("tees", lease.tees().stream().map(Tee::id).toList());
     parts.put("separators", lease.separators().stream().map(Separator::id).toList());
+    parts.put("gunBarrels", lease.gunBarrels().stream().map(GunBarrel::id).toList());
     parts.put("tanks", lease.tanks().stream().map(Tank::id).toList());
     parts.put("injectionPumps", lease.injectionPumps().stream().map(InjectionPump::id).toList());
     parts.put("injectionWells", lease.injectionWells().stream().map(InjectionWell::id).toList());
@@ -75,6 +76,7 @@ public final class LeaseRules {
             "wells",
             "tees",
             "separators",
+            "gunBarrels",
             "tanks",
             "injectionPumps",
             "injectionWells",

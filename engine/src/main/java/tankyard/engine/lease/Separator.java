@@ -43,7 +43,7 @@ public record Separator(
     Optional<Pressure> gaugeRange,
     DumpValve dumpValve,
     Regulator regulator)
-    implements Thing {
+    implements Vessel {
 
   /** How it lies. */
   public enum Shape {

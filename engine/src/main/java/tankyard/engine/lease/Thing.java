@@ -4,7 +4,7 @@ import java.util.Optional;
 import tankyard.engine.units.Elevation;
 
 /** Anything that stands at one place on the map and that lines connect to. */
-public sealed interface Thing permits Well, Tee, Separator, Tank, InjectionPump, InjectionWell {
+public sealed interface Thing permits Well, Tee, Vessel, Tank, InjectionPump, InjectionWell {
 
   /** Stable and unique over the whole lease, lines and cases included. */
   String id();

@@ -11,11 +11,11 @@ import org.jgrapht.graph.DirectedMultigraph;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 
 /**
@@ -49,7 +49,7 @@ final class FlowDirection {
         new Complaint(
             place + "/to",
             named(line) + " from the " + named(from) + " back to the " + named(to),
-            "a line the way the fluid goes: wells, separators, tanks, pumps, injection wells"));
+            "a line the way the fluid goes: wells, separators or gun barrels, tanks, pumps, injection wells"));
   }
 
   /** How far along its way the fluid is. Tees may stand anywhere. */
@@ -57,7 +57,7 @@ final class FlowDirection {
     if (thing instanceof Well) {
       return 0;
     }
-    if (thing instanceof Separator) {
+    if (thing instanceof Vessel) {
       return 1;
     }
     if (thing instanceof Tank) {

@@ -34,6 +34,10 @@ final class SenseRules {
       rules.complaints.addAll(
           SeparatorRules.complaints(lease.separators().get(i), "/separators/" + i));
     }
+    for (int i = 0; i < lease.gunBarrels().size(); i++) {
+      rules.complaints.addAll(
+          GunBarrelRules.complaints(lease.gunBarrels().get(i), "/gunBarrels/" + i));
+    }
     for (int i = 0; i < lease.ownPipes().size(); i++) {
       rules.pipe(lease.ownPipes().get(i), "/ownPipes/" + i);
     }

@@ -5,7 +5,7 @@
  * and {@link tankyard.engine.vessels.StandingVessel} with a {@link tankyard.engine.vessels.Head}
  * give volumes below a height and the height for a volume. {@link
  * tankyard.engine.vessels.Retention} turns a layer and a rate into minutes and holds the published
- * guide; {@link tankyard.engine.vessels.GunBarrel} cuts the water leg; {@link
+ * guide; {@link tankyard.engine.vessels.GunBarrelLeg} cuts the water leg; {@link
  * tankyard.engine.vessels.Settling} says how fast drops sink or rise.
  *
  * <p>Heights are above the vessel's lowest inside point. Flat, 2:1, hemispherical, ellipsoidal and

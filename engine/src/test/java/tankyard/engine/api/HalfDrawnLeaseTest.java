@@ -59,6 +59,7 @@ class HalfDrawnLeaseTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Practice.usual(),
         Prices.none(),
         List.of(),

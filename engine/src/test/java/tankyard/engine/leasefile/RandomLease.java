@@ -10,6 +10,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import tankyard.engine.lease.GunBarrel;
+import tankyard.engine.lease.GunBarrelBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.OwnPipe;
@@ -159,6 +161,9 @@ final class RandomLease {
     if (made instanceof Separator s) {
       return separator(s);
     }
+    if (made instanceof GunBarrel g) {
+      return gunBarrel(g);
+    }
     if (made instanceof Regulator r) {
       return RegulatorBuilder.builder()
           .model(r.model())
@@ -230,6 +235,14 @@ final class RandomLease {
         .gaugeRange(s.gaugeRange())
         .dumpValve(s.dumpValve())
         .regulator(s.regulator())
+        .build();
+  }
+
+  private static GunBarrel gunBarrel(GunBarrel g) {
+    return GunBarrelBuilder.builder(g)
+        .oilOutletHeight(part(g.shellHeight(), 0.9))
+        .interfaceHeight(part(g.shellHeight(), 0.5))
+        .weirHeight(g.weirHeight().map(h -> part(g.shellHeight(), 0.8)))
         .build();
   }
 

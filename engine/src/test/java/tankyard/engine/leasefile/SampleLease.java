@@ -49,6 +49,7 @@ final class SampleLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of(flowLine()),
         List.of(
             new DesignCase(

@@ -75,8 +75,8 @@ class VesselsCheckedTest implements CheckedRows {
     }
   }
 
-  private static GunBarrel barrel(double brine, double lossFeet) {
-    return new GunBarrel(Length.ofFeet(18), sg(0.8654), sg(brine), Length.ofFeet(lossFeet));
+  private static GunBarrelLeg barrel(double brine, double lossFeet) {
+    return new GunBarrelLeg(Length.ofFeet(18), sg(0.8654), sg(brine), Length.ofFeet(lossFeet));
   }
 
   private static void gunBarrel(Answers answers) {

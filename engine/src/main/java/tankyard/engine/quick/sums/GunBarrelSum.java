@@ -11,7 +11,7 @@ import tankyard.engine.quick.QuickSum;
 import tankyard.engine.quick.QuickValues;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Unit;
-import tankyard.engine.vessels.GunBarrel;
+import tankyard.engine.vessels.GunBarrelLeg;
 import tankyard.engine.working.Caution;
 
 /** The water leg of a gun barrel, either way round. */
@@ -51,8 +51,8 @@ final class GunBarrelSum implements QuickSum {
       throw new QuickInputException(
           "--interface or --weir: type the one you know and leave out the other.");
     }
-    GunBarrel barrel =
-        new GunBarrel(
+    GunBarrelLeg barrel =
+        new GunBarrelLeg(
             in.length("oil-outlet"), in.gravity("oil"), in.gravity("brine"), in.length("loss"));
     QuickAnswer answer =
         in.has("interface")

@@ -10,9 +10,9 @@ import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
 
-class GunBarrelTest {
-  private static GunBarrel barrel(double oil, double brine) {
-    return new GunBarrel(
+class GunBarrelLegTest {
+  private static GunBarrelLeg barrel(double oil, double brine) {
+    return new GunBarrelLeg(
         Length.ofFeet(18),
         Gravity.of(oil, Unit.SPECIFIC_GRAVITY),
         Gravity.of(brine, Unit.SPECIFIC_GRAVITY),

@@ -21,11 +21,12 @@ import tankyard.engine.working.Working;
  * @param brine gravity of the water inside and in the leg
  * @param loss head lost in the leg, in feet of its water; zero at rest
  */
-public record GunBarrel(Length oilOutlet, Gravity oil, Gravity brine, Length loss) {
+public record GunBarrelLeg(Length oilOutlet, Gravity oil, Gravity brine, Length loss) {
+  private static final double SLIP_FEET = 1e-9;
   private static final Source BALANCE =
       Source.definition("columns in balance, same air above both");
 
-  public GunBarrel {
+  public GunBarrelLeg {
     if (!(oil.specific() < brine.specific())) {
       throw new IllegalArgumentException(
           "Oil of "
@@ -85,6 +86,23 @@ public record GunBarrel(Length oilOutlet, Gravity oil, Gravity brine, Length los
     return 1 / (1 - ratio());
   }
 
+  /** How far the interface moves for an inch of weir. */
+  public Computed<Length> interfaceForAnInch() {
+    Length inch = Length.ofInches(1);
+    return Computed.of(
+        Length.ofFeet(inch.toFeet() * touchiness()),
+        () ->
+            Working.of(
+                "How far the interface moves for an inch of weir",
+                "m",
+                "a/(1-SGo/SGw)",
+                Unit.FOOT,
+                BALANCE,
+                Term.of("a", "an inch", inch, Unit.FOOT),
+                Term.of("SGo", "gravity of the oil", oil, Unit.SPECIFIC_GRAVITY),
+                Term.of("SGw", "gravity of the water", brine, Unit.SPECIFIC_GRAVITY)));
+  }
+
   private double ratio() {
     return oil.specific() / brine.specific();
   }
@@ -101,7 +119,7 @@ public record GunBarrel(Length oilOutlet, Gravity oil, Gravity brine, Length los
   }
 
   private List<Caution> outside(double height) {
-    if (height >= 0 && height <= oilOutlet.toFeet()) {
+    if (height >= -SLIP_FEET && height <= oilOutlet.toFeet() + SLIP_FEET) {
       return List.of();
     }
     String words =
