@@ -3,6 +3,7 @@ package tankyard.engine.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
@@ -29,6 +30,7 @@ public final class Assumptions {
         .filter(p -> p.status().stays())
         .filter(p -> isFed(lease, p))
         .forEach(p -> assumptions.ofPump(lease, p));
+    lease.gunBarrels().stream().filter(g -> g.status().stays()).forEach(assumptions::ofGunBarrel);
     lease.tanks().stream().filter(t -> t.status().stays()).forEach(assumptions::ofTank);
     return List.copyOf(assumptions.found);
   }
@@ -100,6 +102,23 @@ public final class Assumptions {
     }
     missing(pump.id(), pump.speed(), "turns at", Defaults.PUMP_SPEED);
     missing(pump.id(), lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
+  }
+
+  private void ofGunBarrel(GunBarrel barrel) {
+    if (barrel.legLength().isEmpty()) {
+      found.add(
+          new Assumption(
+              barrel.id(),
+              "leg twice as long as its weir is high, fittings included",
+              Defaults.HABIT));
+    }
+    if (barrel.downcomerPipe().isEmpty()) {
+      found.add(
+          new Assumption(barrel.id(), "downcomer and its tee as wide as the leg", Defaults.HABIT));
+    }
+    if (barrel.vent().isEmpty()) {
+      found.add(new Assumption(barrel.id(), "leg vented at its top", Defaults.HABIT));
+    }
   }
 
   private void ofTank(Tank tank) {

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -46,9 +47,9 @@ public final class CaseReport {
     InjectionNet injection = InjectionNet.of(study);
     Map<String, LineRun> runs = new LinkedHashMap<>();
     gathering.runs().forEach(r -> runs.put(r.laid().id(), r));
-    for (Separator separator : study.survey().separators()) {
-      study.waterLegs(separator).forEach(leg -> addHarder(leg, runs));
-      study.oilLegs(separator).forEach(leg -> addHarder(leg, runs));
+    for (Vessel vessel : study.survey().vessels()) {
+      study.waterLegs(vessel).forEach(leg -> addHarder(leg, runs));
+      study.oilLegs(vessel).forEach(leg -> addHarder(leg, runs));
     }
     Suctions.lines(study, runs);
     injection.runs().forEach(r -> runs.put(r.laid().id(), r));
@@ -58,6 +59,9 @@ public final class CaseReport {
         wells(gathering, restarts),
         study.survey().separators().stream()
             .map(s -> SeparatorTimes.of(study, s, gaugePa.getOrDefault(s.id(), 0.0)))
+            .toList(),
+        study.survey().gunBarrels().stream()
+            .flatMap(g -> GunBarrelStudy.of(study, g).stream())
             .toList(),
         Storage.of(study),
         Overflows.of(study),
@@ -100,7 +104,7 @@ public final class CaseReport {
       gathering
           .separatorOf(id)
           .flatMap(s -> study.lease().thing(s))
-          .map(Separator.class::cast)
+          .map(Vessel.class::cast)
           .flatMap(s -> well(id, s, gathering))
           .map(well -> well.withRestart(restarts.flatMap(r -> r.well(id))))
           .ifPresent(found::add);
@@ -108,17 +112,17 @@ public final class CaseReport {
     return found;
   }
 
-  private Optional<WellResult> well(String id, Separator separator, GatheringState gathering) {
-    Optional<WellLoad> load = study.load(id, gathering, separator);
-    double gauge = gaugePa.getOrDefault(separator.id(), 0.0);
+  private Optional<WellResult> well(String id, Vessel vessel, GatheringState gathering) {
+    Optional<WellLoad> load = study.load(id, gathering, vessel);
+    double gauge = study.holdsPa(vessel, gaugePa);
     return load.map(
         l -> {
           Well well = (Well) study.lease().thing(id).orElseThrow();
           return new WellResult(
               id,
-              separator.id(),
+              vessel.id(),
               CaseStudy.barrels(study.well(id).fluid()),
-              box(l, gauge, gathering.boxPa(id)),
+              box(l, gauge, words(vessel), gathering.boxPa(id)),
               Pressure.psiFromPascals(gauge),
               Pressure.psiFromPascals(l.liftPa()),
               Pressure.psiFromPascals(l.frictionPa()),
@@ -127,7 +131,11 @@ public final class CaseReport {
         });
   }
 
-  private static Computed<Pressure> box(WellLoad load, double gaugePa, double boxPa) {
+  private static String words(Vessel vessel) {
+    return vessel instanceof GunBarrel ? "weight of the liquid above the inlet" : "gauge reading";
+  }
+
+  private static Computed<Pressure> box(WellLoad load, double gaugePa, String words, double boxPa) {
     double from = load.fromGauge() ? gaugePa : 0;
     return Computed.of(
         Pressure.psiFromPascals(boxPa),
@@ -141,7 +149,7 @@ public final class CaseReport {
                     Term.of(
                         "Pg",
                         load.fromGauge()
-                            ? "gauge reading"
+                            ? words
                             : "at the crest on the way, where the line runs part full",
                         Unit.PSI.fromSi(from),
                         Unit.PSI),

@@ -13,6 +13,7 @@ public record CaseResult(
     List<LineResult> lines,
     List<WellResult> wells,
     List<SeparatorResult> separators,
+    List<GunBarrelResult> gunBarrels,
     StorageResult storage,
     List<OverflowResult> overflows,
     List<SwitchResult> switches,
@@ -25,6 +26,7 @@ public record CaseResult(
     lines = List.copyOf(lines);
     wells = List.copyOf(wells);
     separators = List.copyOf(separators);
+    gunBarrels = List.copyOf(gunBarrels);
     overflows = List.copyOf(overflows);
     switches = List.copyOf(switches);
     injections = List.copyOf(injections);
@@ -47,5 +49,9 @@ public record CaseResult(
 
   public Optional<SeparatorResult> separator(String id) {
     return separators.stream().filter(s -> s.separatorId().equals(id)).findFirst();
+  }
+
+  public Optional<GunBarrelResult> gunBarrel(String id) {
+    return gunBarrels.stream().filter(g -> g.gunBarrelId().equals(id)).findFirst();
   }
 }

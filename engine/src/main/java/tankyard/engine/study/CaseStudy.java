@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.DesignCase;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Temperature;
@@ -88,6 +90,23 @@ public final class CaseStudy {
     return new VesselHead(separator, survey.ground().metresUnder(separator), oil, brine);
   }
 
+  /** Whether the oil floats on the water, as typed and at this case's temperature. */
+  boolean oilFloats() {
+    return GunBarrelCuts.floats(lease().fluids().oil(), lease().fluids().brine())
+        && GunBarrelCuts.floats(oil.gravity().value(), brine.gravity().value());
+  }
+
+  GunBarrelHead head(GunBarrel barrel) {
+    return GunBarrelHead.of(this, barrel);
+  }
+
+  /** What the wells make together, as it stands in a flow line. */
+  LiquidState mixOf(List<WellFlow> some) {
+    double water = some.stream().mapToDouble(WellFlow::water).sum();
+    double all = some.stream().mapToDouble(WellFlow::fluid).sum();
+    return survey.fluids().mixture(all > 0 ? water / all : 1, ground);
+  }
+
   /** The gathering lines with every gauge reading nothing. */
   public GatheringState unloaded() {
     return unloaded;
@@ -109,15 +128,18 @@ public final class CaseStudy {
       inlet.put(
           separator.id(), gaugePa.getOrDefault(separator.id(), 0.0) + head.fromGaugeTo(inletM));
     }
+    for (GunBarrel barrel : survey.gunBarrels()) {
+      inlet.put(barrel.id(), head(barrel).atInlet().value().pascals());
+    }
     return inlet;
   }
 
-  /** What a well's way to a separator adds; empty where it leads elsewhere or nowhere. */
-  public Optional<WellLoad> load(String wellId, GatheringState state, Separator separator) {
-    if (!separator.id().equals(separatorOf.get(wellId))) {
+  /** What a well's way to a vessel adds; empty where it leads elsewhere or nowhere. */
+  public Optional<WellLoad> load(String wellId, GatheringState state, Vessel into) {
+    if (!into.id().equals(separatorOf.get(wellId))) {
       return Optional.empty();
     }
-    return Optional.of(load(wellId, separator, state.wayOf(wellId)));
+    return Optional.of(load(wellId, into, state.wayOf(wellId)));
   }
 
   /**
@@ -125,7 +147,7 @@ public final class CaseStudy {
    * it: no loop.
    */
   public WellLoad loadAt(WellLoad load, Separator separator, double gaugePa) {
-    double down = gaugePa + inletHeadPa(separator);
+    double down = gaugePa + fromGaugeToInlet(separator);
     List<LineRun> way = new ArrayList<>(load.way());
     for (int i = way.size() - 1; i >= 0; i--) {
       way.set(i, way.get(i).from(down));
@@ -134,13 +156,8 @@ public final class CaseStudy {
     return load(load.wellId(), separator, way);
   }
 
-  private double inletHeadPa(Separator separator) {
-    VesselHead head = vessel(separator);
-    return head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
-  }
-
-  private WellLoad load(String wellId, Separator separator, List<LineRun> way) {
-    double lift = inletHeadPa(separator);
+  private WellLoad load(String wellId, Vessel into, List<LineRun> way) {
+    double lift = fromGaugeToInlet(into);
     double friction = 0;
     boolean cut = false;
     for (int i = way.size() - 1; i >= 0; i--) {
@@ -151,6 +168,24 @@ public final class CaseStudy {
       friction = (crest ? 0 : friction) + run.march().frictionPascals();
     }
     return new WellLoad(wellId, lift, friction, way.get(0).liquid().liquid(), !cut, way);
+  }
+
+  /**
+   * What stands against the wells: the gauge's reading, or the weight over a gun barrel's inlet.
+   */
+  double holdsPa(Vessel vessel, Map<String, Double> gaugePa) {
+    return vessel instanceof GunBarrel barrel
+        ? head(barrel).atInlet().value().pascals()
+        : gaugePa.getOrDefault(vessel.id(), 0.0);
+  }
+
+  /** What the liquid between gauge and inlet adds; a gun barrel has no gauge. */
+  double fromGaugeToInlet(Vessel vessel) {
+    if (vessel instanceof Separator separator) {
+      VesselHead head = vessel(separator);
+      return head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
+    }
+    return 0;
   }
 
   List<WellFlow> wellsOf(String separatorId) {
@@ -167,14 +202,14 @@ public final class CaseStudy {
     return wells.get(id);
   }
 
-  /** The rate a separator's water leg must carry. */
-  public Computed<LiquidRate> designWater(Separator separator) {
-    return DesignWater.of(this, separator);
+  /** The rate a vessel's water leg must carry. */
+  public Computed<LiquidRate> designWater(Vessel vessel) {
+    return DesignWater.of(this, vessel);
   }
 
-  /** Oil into a separator in this case, m3/s. */
-  public double oilInto(Separator separator) {
-    return wellsOf(separator.id()).stream().mapToDouble(WellFlow::oil).sum();
+  /** Oil into a vessel in this case, m3/s. */
+  public double oilInto(Vessel vessel) {
+    return wellsOf(vessel.id()).stream().mapToDouble(WellFlow::oil).sum();
   }
 
   /** Whether any well sends gas with its liquid. */
@@ -201,20 +236,22 @@ public final class CaseStudy {
     return barrels(wells.values().stream().mapToDouble(WellFlow::waterDay).sum());
   }
 
-  /** Every water leg of a separator at the design rate. */
-  public List<LegRun> waterLegs(Separator separator) {
-    double rate = designWater(separator).value().cubicMetresPerSecond();
-    return legs(separator, Service.WATER_LEG, rate, "design water rate", brine);
+  /** Every water leg of a vessel at the design rate. */
+  public List<LegRun> waterLegs(Vessel vessel) {
+    double rate = designWater(vessel).value().cubicMetresPerSecond();
+    String words = vessel instanceof GunBarrel ? "surge through the leg" : "design water rate";
+    return legs(vessel, Service.WATER_LEG, rate, words, brine);
   }
 
-  /** Every oil leg of a separator at the oil rate of this case. */
-  public List<LegRun> oilLegs(Separator separator) {
-    return legs(separator, Service.OIL_LEG, oilInto(separator), "the separator's oil", oil);
+  /** Every oil leg of a vessel at the oil rate of this case. */
+  public List<LegRun> oilLegs(Vessel vessel) {
+    String words = "the " + vessel.kind() + "'s oil";
+    return legs(vessel, Service.OIL_LEG, oilInto(vessel), words, oil);
   }
 
   private List<LegRun> legs(
-      Separator separator, Service service, double rate, String words, LiquidState liquid) {
-    return Leg.of(survey, separator, service).stream()
+      Vessel vessel, Service service, double rate, String words, LiquidState liquid) {
+    return Leg.of(survey, vessel, service).stream()
         .map(leg -> LegRun.of(leg, rate, words, liquid, survey.ground().metresUnder(leg.tank())))
         .toList();
   }

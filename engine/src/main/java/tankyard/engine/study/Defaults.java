@@ -1,6 +1,7 @@
 package tankyard.engine.study;
 
 import java.util.Optional;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Site;
@@ -75,10 +76,18 @@ public final class Defaults {
   /** Share of the time that the rate of a shared line is not passed. */
   public static final Fraction AT_ONCE = Fraction.ofPercent(95);
 
+  /** A gun barrel's leg over the height of its weir: as much again for its fittings. */
+  public static final double LEG_TIMES = 2;
+
   private Defaults() {}
 
   static HeatLoss heatLoss(Practice practice) {
     return practice.heatLoss().orElse(HEAT_LOSS);
+  }
+
+  /** Of a gun barrel's leg, its fittings counted as pipe. */
+  static Length legLength(GunBarrel barrel, Length weir) {
+    return barrel.legLength().orElseGet(() -> Length.ofFeet(LEG_TIMES * weir.toFeet()));
   }
 
   static Fraction designWater(Practice practice) {

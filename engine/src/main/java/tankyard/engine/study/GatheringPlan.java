@@ -13,20 +13,20 @@ import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.Multigraph;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 import tankyard.engine.network.Layout;
 
 /**
- * Which flow lines bring which wells to a separator, before any rate is known: what is cut off, and
- * which lines one well has to itself.
+ * Which flow lines bring which wells to a separator or gun barrel, before any rate is known: what
+ * is cut off, and which lines one well has to itself.
  */
 final class GatheringPlan {
-  /** Stands for every separator where only the ways to any of them count. */
-  private static final String ANY_SEPARATOR = "";
+  /** Stands for every vessel where only the ways to any of them count. */
+  private static final String ANY_VESSEL = "";
 
   private final List<LaidLine> lines;
   private final Layout layout;
@@ -34,16 +34,15 @@ final class GatheringPlan {
   private final List<Thing> cutOff;
   private final Map<String, String> onlyWell = new HashMap<>();
 
-  /** Lines without which some well has no way to any separator. */
+  /** Lines without which some well has no way to any vessel. */
   private final Set<String> bridges;
 
   GatheringPlan(Lease lease, Map<String, LaidLine> laid) {
-    Set<String> separators =
-        lease.separators().stream().map(Separator::id).collect(Collectors.toSet());
+    Set<String> vessels = lease.vessels().map(Vessel::id).collect(Collectors.toSet());
     Graph<String, String> graph = graph(lease, laid);
     Set<String> joints = new LinkedHashSet<>();
     for (Set<String> part : new ConnectivityInspector<>(graph).connectedSets()) {
-      if (part.stream().anyMatch(separators::contains)) {
+      if (part.stream().anyMatch(vessels::contains)) {
         joints.addAll(part);
       }
     }
@@ -60,8 +59,8 @@ final class GatheringPlan {
             .filter(t -> !joints.contains(t.id()))
             .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
             .toList();
-    layout = layout(List.copyOf(joints), separators);
-    bridges = new BiconnectivityInspector<>(toAnySeparator()).getBridges();
+    layout = layout(List.copyOf(joints), vessels);
+    bridges = new BiconnectivityInspector<>(toAnyVessel()).getBridges();
     findOwnLines();
   }
 
@@ -81,7 +80,7 @@ final class GatheringPlan {
     lease
         .things()
         .filter(t -> t.status().stays())
-        .filter(t -> t instanceof Well || t instanceof Tee || t instanceof Separator)
+        .filter(t -> t instanceof Well || t instanceof Tee || t instanceof Vessel)
         .forEach(t -> graph.addVertex(t.id()));
     for (LaidLine line : laid.values()) {
       boolean gathers =
@@ -95,10 +94,10 @@ final class GatheringPlan {
     return graph;
   }
 
-  private Layout layout(List<String> joints, Set<String> separators) {
+  private Layout layout(List<String> joints, Set<String> vessels) {
     boolean[] held = new boolean[joints.size()];
     for (int j = 0; j < held.length; j++) {
-      held[j] = separators.contains(joints.get(j));
+      held[j] = vessels.contains(joints.get(j));
     }
     return new Layout(
         joints,
@@ -132,14 +131,14 @@ final class GatheringPlan {
     }
   }
 
-  /** The lines with all separators taken as one joint. */
-  private Graph<String, String> toAnySeparator() {
+  /** The lines with all vessels taken as one joint. */
+  private Graph<String, String> toAnyVessel() {
     Graph<String, String> graph = new Multigraph<>(null, null, false);
-    graph.addVertex(ANY_SEPARATOR);
-    layout.joints().forEach(id -> graph.addVertex(orSeparator(id)));
+    graph.addVertex(ANY_VESSEL);
+    layout.joints().forEach(id -> graph.addVertex(orVessel(id)));
     for (LaidLine line : lines) {
-      String from = orSeparator(line.line().from());
-      String to = orSeparator(line.line().to());
+      String from = orVessel(line.line().from());
+      String to = orVessel(line.line().to());
       if (!from.equals(to)) {
         graph.addEdge(from, to, line.id());
       }
@@ -147,33 +146,33 @@ final class GatheringPlan {
     return graph;
   }
 
-  private String orSeparator(String id) {
-    return layout.isHeld(layout.joint(id)) ? ANY_SEPARATOR : id;
+  private String orVessel(String id) {
+    return layout.isHeld(layout.joint(id)) ? ANY_VESSEL : id;
   }
 
-  /** Lines that lead to a separator, in drawn order: the runs of the layout. */
+  /** Lines that lead to a vessel, in drawn order: the runs of the layout. */
   List<LaidLine> lines() {
     return lines;
   }
 
-  /** How wells, tees and separators hang together; the separators are held. */
+  /** How wells, tees and vessels hang together; the vessels are held. */
   Layout layout() {
     return layout;
   }
 
-  /** Wells that hang together with a separator. */
+  /** Wells that hang together with a vessel. */
   List<String> wellIds() {
     return wellIds;
   }
 
-  /** Wells and tees with no way to a separator. */
+  /** Wells and tees with no way to a vessel. */
   List<Thing> cutOff() {
     return cutOff;
   }
 
   /**
    * Whether a line carries what the wells beyond it make, whatever the pressures: not so where it
-   * is part of a loop or lies between two separators.
+   * is part of a loop or lies between two vessels.
    */
   boolean flowIsGiven(int line) {
     return bridges.contains(lines.get(line).id());

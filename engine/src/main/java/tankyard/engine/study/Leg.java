@@ -2,26 +2,26 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Vessel;
 
-/** One way from a separator to a tank: a line, or several through tees. */
-record Leg(Separator separator, List<LaidLine> lines, Tank tank) {
+/** One way from a vessel to a tank: a line, or several through tees. */
+record Leg(Vessel vessel, List<LaidLine> lines, Tank tank) {
   Leg {
     lines = List.copyOf(lines);
   }
 
-  /** Every way of that service out of a separator, in drawn order. */
-  static List<Leg> of(Survey survey, Separator separator, Service service) {
+  /** Every way of that service out of a vessel, in drawn order. */
+  static List<Leg> of(Survey survey, Vessel vessel, Service service) {
     List<Leg> found = new ArrayList<>();
-    walk(survey, separator, service, separator.id(), new ArrayList<>(), found);
+    walk(survey, vessel, service, vessel.id(), new ArrayList<>(), found);
     return found;
   }
 
   private static void walk(
       Survey survey,
-      Separator separator,
+      Vessel vessel,
       Service service,
       String here,
       List<LaidLine> sofar,
@@ -37,9 +37,9 @@ record Leg(Separator separator, List<LaidLine> lines, Tank tank) {
       List<LaidLine> way = new ArrayList<>(sofar);
       way.add(line);
       String next = line.line().to();
-      survey.tank(next).ifPresent(tank -> found.add(new Leg(separator, way, tank)));
+      survey.tank(next).ifPresent(tank -> found.add(new Leg(vessel, way, tank)));
       if (survey.isTee(next)) {
-        walk(survey, separator, service, next, way, found);
+        walk(survey, vessel, service, next, way, found);
       }
     }
   }

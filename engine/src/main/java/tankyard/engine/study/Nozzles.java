@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Separator;
@@ -34,6 +35,9 @@ final class Nozzles {
     if (thing instanceof Separator separator) {
       return on(separator, service).metres();
     }
+    if (thing instanceof GunBarrel barrel) {
+      return on(barrel, service);
+    }
     if (thing instanceof Tank tank) {
       return on(tank, service, leaves).metres();
     }
@@ -48,6 +52,15 @@ final class Nozzles {
       case OIL_LEG -> separator.oilOutletHeight();
       case WATER_LEG -> separator.waterOutletHeight();
       default -> separator.inletHeight();
+    };
+  }
+
+  /** A water leg starts at the foot of the downcomer, on the vessel's bottom. */
+  private static double on(GunBarrel barrel, Service service) {
+    return switch (service) {
+      case OIL_LEG -> barrel.oilOutletHeight().metres();
+      case WATER_LEG -> 0;
+      default -> barrel.inletHeight().metres();
     };
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.lease.Fluids;
-import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.pipes.GelRestart;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Temperature;
@@ -49,8 +49,8 @@ final class Restarts {
       state
           .separatorOf(well)
           .flatMap(
-              id -> study.survey().separators().stream().filter(s -> s.id().equals(id)).findFirst())
-          .ifPresent(s -> restarts.walk(well, s, gaugePa.getOrDefault(s.id(), 0.0)));
+              id -> study.survey().vessels().stream().filter(v -> v.id().equals(id)).findFirst())
+          .ifPresent(v -> restarts.walk(well, v, study.holdsPa(v, gaugePa)));
     }
     return Optional.of(restarts);
   }
@@ -67,10 +67,9 @@ final class Restarts {
     return Optional.ofNullable(byWell.get(id));
   }
 
-  /** From the separator back to the well. */
-  private void walk(String wellId, Separator separator, double gaugePa) {
-    VesselHead head = study.vessel(separator);
-    double liftPa = head.fromGaugeTo(head.groundM() + separator.inletHeight().metres());
+  /** From the vessel back to the well. */
+  private void walk(String wellId, Vessel vessel, double gaugePa) {
+    double liftPa = study.fromGaugeToInlet(vessel);
     List<Computed<Pressure>> gels = new ArrayList<>();
     List<LineRun> way = state.wayOf(wellId);
     for (int i = way.size() - 1; i >= 0; i--) {
@@ -119,7 +118,11 @@ final class Restarts {
                     "max(Pg+z+g,0)",
                     Unit.PSI,
                     SOURCE,
-                    Term.of("Pg", "gauge reading", Unit.PSI.fromSi(gaugePa), Unit.PSI),
+                    Term.of(
+                        "Pg",
+                        "gauge reading, or weight above a gun barrel's inlet",
+                        Unit.PSI.fromSi(gaugePa),
+                        Unit.PSI),
                     Term.of("z", "lift", Unit.PSI.fromSi(liftPa), Unit.PSI),
                     Term.of(
                         "g", "gel in every line from here on", Unit.PSI.fromSi(gelPa), Unit.PSI))

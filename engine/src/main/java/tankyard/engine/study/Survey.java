@@ -12,11 +12,13 @@ import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.fluids.OilSpec;
 import tankyard.engine.fluids.ViscosityPoint;
 import tankyard.engine.lease.Fluids;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.Vessel;
 
 /** What is the same in every design case: the ground, the laid lines, who leads where. */
 public final class Survey {
@@ -121,6 +123,16 @@ public final class Survey {
   /** Separators that stay. */
   public List<Separator> separators() {
     return lease.separators().stream().filter(s -> s.status().stays()).toList();
+  }
+
+  /** Gun barrels that stay. */
+  public List<GunBarrel> gunBarrels() {
+    return lease.gunBarrels().stream().filter(g -> g.status().stays()).toList();
+  }
+
+  /** Separators and gun barrels that stay. */
+  public List<Vessel> vessels() {
+    return lease.vessels().filter(v -> v.status().stays()).toList();
   }
 
   /** Tanks of a duty that stay and that some line reaches: one that stands alone holds nothing. */

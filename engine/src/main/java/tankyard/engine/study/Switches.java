@@ -3,8 +3,8 @@ package tankyard.engine.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.tanks.HighSwitch;
 import tankyard.engine.tanks.RoundTank;
 import tankyard.engine.units.LiquidRate;
@@ -48,12 +48,12 @@ final class Switches {
         comes ? tank.switchHeight().map(law::failsIn) : Optional.empty());
   }
 
-  /** What stands in the flow lines above the lowest separator's inlet. */
+  /** What stands in the flow lines above the lowest inlet of a separator or gun barrel. */
   private static double drainBackM3(Survey survey) {
     double inlet = Double.POSITIVE_INFINITY;
-    for (Separator separator : survey.separators()) {
-      double ground = survey.ground().metresUnder(separator);
-      inlet = Math.min(inlet, ground + separator.inletHeight().metres());
+    for (Vessel vessel : survey.vessels()) {
+      double ground = survey.ground().metresUnder(vessel);
+      inlet = Math.min(inlet, ground + vessel.inletHeight().metres());
     }
     double cubicMetres = 0;
     for (LaidLine line : survey.gathering().lines()) {

@@ -9,10 +9,11 @@ import tankyard.engine.working.Computed;
 /**
  * What one well's stuffing box feels in one case.
  *
- * @param separatorId where its fluid ends up
+ * @param separatorId where its fluid ends up: a separator, or a gun barrel
  * @param rate all fluid, while it runs
  * @param box pressure at the stuffing box with the gauge at {@code gauge}
- * @param gauge the separator's gauge reading this was worked out for
+ * @param gauge the separator's gauge reading this was worked out for; of a gun barrel, which has no
+ *     gauge, the weight of the liquid above its inlet
  * @param lift part of it from differences in height and the oil above the inlet
  * @param friction part of it from line loss
  * @param restart what starts its lines again after they stood cold, where they gel

@@ -2,6 +2,7 @@ package tankyard.engine.checks;
 
 import java.util.function.UnaryOperator;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.OverflowResult;
@@ -43,6 +44,10 @@ public final class CaseEdits {
 
   public static CaseResult separators(CaseResult c, UnaryOperator<SeparatorResult> change) {
     return c.withSeparators(c.separators().stream().map(change).toList());
+  }
+
+  public static CaseResult gunBarrels(CaseResult c, UnaryOperator<GunBarrelResult> change) {
+    return c.withGunBarrels(c.gunBarrels().stream().map(change).toList());
   }
 
   public static CaseResult overflows(CaseResult c, UnaryOperator<OverflowResult> change) {

@@ -10,6 +10,14 @@ import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.growth.RunsOutCheck;
+import tankyard.engine.checks.gunbarrel.DowncomerCheck;
+import tankyard.engine.checks.gunbarrel.FloodsCheck;
+import tankyard.engine.checks.gunbarrel.LegSizeCheck;
+import tankyard.engine.checks.gunbarrel.NoVentCheck;
+import tankyard.engine.checks.gunbarrel.OilTankHighCheck;
+import tankyard.engine.checks.gunbarrel.TankHighCheck;
+import tankyard.engine.checks.gunbarrel.TouchyCheck;
+import tankyard.engine.checks.gunbarrel.WeirCheck;
 import tankyard.engine.checks.injection.CheckValveCheck;
 import tankyard.engine.checks.injection.HoursCheck;
 import tankyard.engine.checks.injection.MotorCheck;
@@ -83,6 +91,14 @@ public final class AllChecks {
           new RetentionCheck(),
           new NotCheckedCheck(),
           new NameplateCheck(),
+          new TankHighCheck(),
+          new OilTankHighCheck(),
+          new WeirCheck(),
+          new FloodsCheck(),
+          new LegSizeCheck(),
+          new DowncomerCheck(),
+          new NoVentCheck(),
+          new TouchyCheck(),
           new PipeRatingCheck(),
           new RestartCheck(),
           new PourPointCheck(),

@@ -16,8 +16,8 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.LaidLine;
 import tankyard.engine.study.Survey;
@@ -91,10 +91,10 @@ public final class CommingledCheck implements Check {
   private static Optional<GraphPath<String, String>> way(
       Graph<String, String> graph, String well, Survey survey) {
     BFSShortestPath<String, String> shortest = new BFSShortestPath<>(graph);
-    return survey.separators().stream()
-        .map(Separator::id)
-        .filter(separator -> graph.containsVertex(well) && graph.containsVertex(separator))
-        .flatMap(separator -> Optional.ofNullable(shortest.getPath(well, separator)).stream())
+    return survey.vessels().stream()
+        .map(Vessel::id)
+        .filter(vessel -> graph.containsVertex(well) && graph.containsVertex(vessel))
+        .flatMap(vessel -> Optional.ofNullable(shortest.getPath(well, vessel)).stream())
         .findFirst();
   }
 }

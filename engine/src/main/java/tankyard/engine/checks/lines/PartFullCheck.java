@@ -6,6 +6,7 @@ import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Worst;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.PipePoint;
@@ -28,13 +29,23 @@ public final class PartFullCheck implements Check {
     for (CaseResult result : evidence.cases()) {
       for (LineResult line : result.lines()) {
         List<PipePoint> empty = line.points().stream().filter(PipePoint::partFull).toList();
-        if (!empty.isEmpty()) {
+        if (!empty.isEmpty() && !fallsFree(evidence, line)) {
           double feet = feet(empty.get(empty.size() - 1)) - feet(empty.get(0));
           worst.add(line.lineId(), feet, () -> finding(evidence, result, line, empty));
         }
       }
     }
     return worst.findings();
+  }
+
+  /** What runs off a gun barrel runs part full by design. */
+  private static boolean fallsFree(Evidence evidence, LineResult line) {
+    return evidence
+        .lease()
+        .line(line.lineId())
+        .flatMap(l -> evidence.lease().thing(l.from()))
+        .filter(GunBarrel.class::isInstance)
+        .isPresent();
   }
 
   private Finding finding(

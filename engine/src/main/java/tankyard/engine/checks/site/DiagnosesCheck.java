@@ -12,7 +12,8 @@ import tankyard.engine.working.Source;
 /** What keeps a part of the lease from being worked out, under the survey's own ids. */
 public final class DiagnosesCheck implements Check {
   /** Without these a well's oil goes nowhere. */
-  private static final Set<String> MUST_BE_MENDED = Set.of("pipe-unknown", "no-way-to-separator");
+  private static final Set<String> MUST_BE_MENDED =
+      Set.of("pipe-unknown", "no-way-to-separator", "no-oil-afloat");
 
   private static final Source SOURCE = Source.definition("the lease as drawn");
 
@@ -32,6 +33,7 @@ public final class DiagnosesCheck implements Check {
         "no-water-leg",
         "no-oil-leg",
         "pipe-unknown",
+        "no-oil-afloat",
         "gas-in-loop",
         "gas-without-liquid");
   }

@@ -10,10 +10,10 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.working.Source;
 
 /** New lines on a used tank or vessel, or one that goes away: somebody will want to cut or weld. */
@@ -37,7 +37,7 @@ public final class HotWorkCheck implements Check {
         evidence
             .lease()
             .things()
-            .filter(t -> t instanceof Tank || t instanceof Separator)
+            .filter(t -> t instanceof Tank || t instanceof Vessel)
             .filter(
                 t ->
                     t.status() == Status.REMOVE

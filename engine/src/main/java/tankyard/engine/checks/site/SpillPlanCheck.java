@@ -5,14 +5,17 @@ import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
-import tankyard.engine.lease.Tank;
+import tankyard.engine.study.Shell;
 import tankyard.engine.tanks.RoundTank;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Source;
 
-/** More tank than the federal spill rule lets go without a plan. Produced-water tanks count. */
+/**
+ * More tank than the federal spill rule lets go without a plan. Produced-water tanks and gun
+ * barrels count.
+ */
 public final class SpillPlanCheck implements Check {
   static final double PLAN_GALLONS = 1320;
   static final double ENGINEER_GALLONS = 10_000;
@@ -27,17 +30,13 @@ public final class SpillPlanCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    double gallons =
-        evidence.lease().tanks().stream()
-            .filter(tank -> tank.status().stays())
-            .mapToDouble(SpillPlanCheck::gallons)
-            .sum();
+    double gallons = Shell.of(evidence.lease()).stream().mapToDouble(SpillPlanCheck::gallons).sum();
     return gallons > PLAN_GALLONS ? List.of(finding(gallons)) : List.of();
   }
 
-  private static double gallons(Tank tank) {
+  private static double gallons(Shell tank) {
     return new RoundTank(tank.diameter())
-        .between(Length.ofFeet(0), tank.shellHeight())
+        .between(Length.ofFeet(0), tank.height())
         .value()
         .in(Unit.GALLON);
   }

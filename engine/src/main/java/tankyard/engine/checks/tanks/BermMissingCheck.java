@@ -8,7 +8,7 @@ import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Berm;
-import tankyard.engine.lease.Tank;
+import tankyard.engine.study.Shell;
 
 /** Tanks with no berm round them. */
 public final class BermMissingCheck implements Check {
@@ -20,7 +20,7 @@ public final class BermMissingCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    List<Tank> tanks = evidence.lease().tanks().stream().filter(t -> t.status().stays()).toList();
+    List<Shell> tanks = Shell.of(evidence.lease());
     Optional<Berm> berm = evidence.lease().site().berm();
     if (tanks.isEmpty()) {
       return List.of();
@@ -31,21 +31,12 @@ public final class BermMissingCheck implements Check {
               "", "No berm is drawn round the tanks: what spills runs where the ground falls."));
     }
     List<Finding> found = new ArrayList<>();
-    for (Tank tank : tanks) {
-      if (!isInside(tank, berm.get())) {
+    for (Shell tank : tanks) {
+      if (!berm.get().contains(tank.at())) {
         found.add(finding(tank.id(), tank.name() + " stands outside the berm."));
       }
     }
     return found;
-  }
-
-  private static boolean isInside(Tank tank, Berm berm) {
-    double east = tank.at().east().metres() - berm.corner().east().metres();
-    double north = tank.at().north().metres() - berm.corner().north().metres();
-    return east >= 0
-        && east <= berm.length().metres()
-        && north >= 0
-        && north <= berm.width().metres();
   }
 
   private Finding finding(String thingId, String words) {

@@ -48,7 +48,9 @@ public final class OverflowSizeCheck implements Check {
             evidence.nameOf(overflow.lineId())
                 + " passes "
                 + rate.value()
-                + "; with the dump valve stuck all fluid comes, "
+                + (evidence.survey().separators().isEmpty()
+                    ? "; with the gun barrel's leg plugged all fluid comes, "
+                    : "; with the dump valve stuck all fluid comes, ")
                 + rate.limit()
                 + " in "
                 + result.designCase().name()

@@ -8,6 +8,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.checks.Worst;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Pressure;
@@ -48,6 +49,7 @@ public final class BoxLimitCheck implements Check {
   private Finding finding(
       Evidence evidence, CaseResult result, WellResult well, double box, Pressure limit) {
     Versus psi = Versus.of(box, limit.toPsi(), Unit.PSI, 1);
+    boolean weight = evidence.lease().thing(well.separatorId()).get() instanceof GunBarrel;
     return Finding.of(
             id(),
             Severity.FIX,
@@ -55,13 +57,16 @@ public final class BoxLimitCheck implements Check {
             evidence.nameOf(well.wellId())
                 + "'s stuffing box feels "
                 + psi.value()
-                + " with the regulator built up; it is trusted with "
+                + (weight ? " under the gun barrel's weight" : " with the regulator built up")
+                + "; it is trusted with "
                 + psi.limit()
                 + ".",
             SOURCE)
         .inCase(result.designCase().id())
         .mendedBy(
-            "Lower the least, so that the regulator can be set lower.",
+            weight
+                ? "Nothing can lower a gun barrel's weight: a lower inlet, or a separator."
+                : "Lower the least, so that the regulator can be set lower.",
             "Lay a bigger flow line: line loss is "
                 + Versus.print(well.friction(), Unit.PSI, 1)
                 + " of it, height "

@@ -2,11 +2,13 @@ package tankyard.engine.checks.vessels;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.window.Window;
 import tankyard.engine.working.Source;
 
@@ -28,7 +30,34 @@ public final class NotCheckedCheck implements Check {
         found.add(finding(window));
       }
     }
+    evidence.survey().gunBarrels().forEach(g -> boxes(evidence, g).ifPresent(found::add));
     return found;
+  }
+
+  /** A gun barrel has no window; only the boxes of its wells can be unknown. */
+  private Optional<Finding> boxes(Evidence evidence, GunBarrel barrel) {
+    List<String> unknown =
+        evidence.cases().stream()
+            .limit(1)
+            .flatMap(c -> c.wells().stream())
+            .filter(w -> w.separatorId().equals(barrel.id()) && w.limit().isEmpty())
+            .map(w -> evidence.nameOf(w.wellId()))
+            .toList();
+    return unknown.isEmpty() ? Optional.empty() : Optional.of(finding(barrel, unknown));
+  }
+
+  private Finding finding(GunBarrel barrel, List<String> wells) {
+    return Finding.of(
+            id(),
+            Severity.NOTE,
+            barrel.id(),
+            "Whether the stuffing boxes of "
+                + Several.named(wells)
+                + " stand "
+                + barrel.name()
+                + "'s weight is not checked: nobody typed their limits.",
+            SOURCE)
+        .mendedBy("Type what each stuffing box is trusted with.");
   }
 
   private Finding finding(Window window) {

@@ -149,4 +149,82 @@ class PublicCasesTest {
     assertThat(faster.says("injection-over-permit")).isFalse();
     assertThat(faster.says("pump-runs-out")).isFalse();
   }
+
+  @Test
+  void oldWindmillsDowncomerIsJustShortInFourInchAndSixIsEnough() {
+    Looked p4 = Looked.at("p4-old-windmill");
+    Finding found = p4.the("gun-barrel-downcomer-small");
+
+    assertThat(found.words()).contains("1386 bbl/d").contains("1500 bbl/d");
+    assertThat(found.wayOut()).anyMatch(w -> w.contains("6-in")).anyMatch(w -> w.contains("Hold"));
+    assertThat(downcomer(p4, "steel-3").the("gun-barrel-downcomer-small").words())
+        .contains("702 bbl/d");
+    assertThat(downcomer(p4, "steel-6").says("gun-barrel-downcomer-small")).isFalse();
+    // The surge held to 1,350 by longer hours: 622 bbl/d in 11.06 h.
+    assertThat(
+            p4.withEach("/wells", "runsPerDay", Looked.amount(11.06, "h"))
+                .says("gun-barrel-downcomer-small"))
+        .isFalse();
+  }
+
+  private static Looked downcomer(Looked lease, String pipe) {
+    return lease.with("/gunBarrels/0/downcomerPipe", pipe);
+  }
+
+  @Test
+  void oldWindmillsWaterRunsInThreeAndFourInchAndNotInTwo() {
+    Looked p4 = Looked.at("p4-old-windmill");
+
+    assertThat(p4.with("/lines/6/pipe", "steel-2").says("gun-barrel-tank-high")).isTrue();
+    assertThat(p4.with("/lines/6/pipe", "steel-3").says("gun-barrel-tank-high")).isFalse();
+    assertThat(p4.says("gun-barrel-tank-high")).isFalse();
+  }
+
+  @Test
+  void oldWindmillCannotWorkWithItsWaterTankTwoFeetHigher() {
+    Looked p4 = Looked.at("p4-old-windmill");
+
+    assertThat(p4.with("/tanks/2/ground", 902, "ft").the("gun-barrel-tank-high").words())
+        .contains("can't run at all");
+    assertThat(p4.with("/tanks/2/ground", 900.9, "ft").says("gun-barrel-tank-high")).isFalse();
+    assertThat(
+            p4.with("/tanks/2/ground", 902, "ft")
+                .with("/gunBarrels/0/ground", 901.2, "ft")
+                .says("gun-barrel-tank-high"))
+        .isFalse();
+  }
+
+  @Test
+  void oldWindmillsWeirWantsAnAdjustableNippleOfSixInches() {
+    assertThat(Looked.at("p4-old-windmill").the("gun-barrel-touchy").wayOut())
+        .containsExactly("An adjustable nipple that reaches 6 in up and down.");
+  }
+
+  @Test
+  void oldWindmillAtTwiceTheRateOutgrowsLegAndDowncomer() {
+    Looked twice =
+        Looked.at("p4-old-windmill")
+            .with("/gunBarrels/0/legPipe", "steel-3")
+            .with("/gunBarrels/0/downcomerPipe", "steel-6")
+            .withEach("/cases", "water", 2)
+            .withEach("/cases", "oil", 2);
+
+    assertThat(twice.the("gun-barrel-leg-small").wayOut().get(0)).contains("4-in");
+    assertThat(twice.says("gun-barrel-downcomer-small")).isFalse();
+    assertThat(twice.caseOf("all-on").gunBarrels().get(0).surge().value().toBarrelsPerDay())
+        .isCloseTo(3000, within(1.0));
+  }
+
+  @Test
+  void oldWindmillWithOtherLiquidsHasAnotherWeir() {
+    Looked p4 = Looked.at("p4-old-windmill");
+
+    // By hand: 10 + 8 x SGo/SGw, with 28 API 0.8871 and brine 1.05.
+    assertThat(weir(p4.with("/fluids/oil", 28, "°API"))).isCloseTo(16.571, within(0.001));
+    assertThat(weir(p4.with("/fluids/brine", 1.05, "SG"))).isCloseTo(16.594, within(0.001));
+  }
+
+  private static double weir(Looked lease) {
+    return lease.caseOf("today").gunBarrels().get(0).cut().weir().value().toFeet();
+  }
 }
