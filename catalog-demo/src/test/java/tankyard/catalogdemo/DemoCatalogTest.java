@@ -11,6 +11,7 @@ import tankyard.engine.catalog.CatalogItem;
 import tankyard.engine.catalog.Catalogs;
 import tankyard.engine.catalog.Fitting;
 import tankyard.engine.catalog.FloatType;
+import tankyard.engine.catalog.GunBarrelSize;
 import tankyard.engine.catalog.Material;
 import tankyard.engine.catalog.NominalSize;
 import tankyard.engine.catalog.Pipe;
@@ -45,6 +46,7 @@ class DemoCatalogTest {
             FloatType.class,
             TankSize.class,
             SeparatorSize.class,
+            GunBarrelSize.class,
             PumpType.class,
             Sundry.class)) {
       assertThat(catalog.list(kind)).as(kind.getSimpleName()).isNotEmpty();

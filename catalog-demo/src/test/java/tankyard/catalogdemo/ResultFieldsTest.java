@@ -35,6 +35,7 @@ class ResultFieldsTest {
 
     walk("", mapper.readTree(Typed.run("size", "--json", unusual(mapper)).out()), written);
     walk("", mapper.readTree(Typed.run("size", "--json", asked(mapper)).out()), written);
+    walk("", mapper.readTree(Typed.run("size", "--json", flooding(mapper)).out()), written);
 
     Set<String> onThePage = new TreeSet<>();
     Matcher row = ROW.matcher(Files.readString(PAGE));
@@ -89,6 +90,18 @@ class ResultFieldsTest {
       }
     }
     Path file = folder.resolve("unusual.lease.json");
+    mapper.writeValue(file.toFile(), lease);
+    return file.toString();
+  }
+
+  /** A gun barrel whose leg passes less than comes. */
+  private String flooding(ObjectMapper mapper) throws Exception {
+    String example =
+        Typed.examples().stream().filter(f -> f.contains("p4-")).findFirst().orElseThrow();
+    ObjectNode lease = (ObjectNode) mapper.readTree(new File(example));
+    ((ObjectNode) lease.at("/gunBarrels/0")).put("legPipe", "steel-2");
+    ((ObjectNode) lease.at("/wells/0")).put("water", "600 bbl/d");
+    Path file = folder.resolve("flooding.lease.json");
     mapper.writeValue(file.toFile(), lease);
     return file.toString();
   }

@@ -10,6 +10,7 @@ public sealed interface CatalogItem
         RegulatorType,
         TankSize,
         SeparatorSize,
+        GunBarrelSize,
         PumpType,
         FloatType,
         Sundry {

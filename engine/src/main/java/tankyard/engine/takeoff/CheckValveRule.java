@@ -5,16 +5,16 @@ import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 
 /** Check valves where a break would let things run back. */
 final class CheckValveRule implements TakeoffRule {
   @Override
   public String words() {
-    return "A check valve where a flow line enters the separator, on both ends of an injection"
+    return "A check valve where a flow line enters the separator or gun barrel, on both ends of an injection"
         + " line, and where a water leg enters a tank at the bottom; less those counted on the line";
   }
 
@@ -52,7 +52,7 @@ final class CheckValveRule implements TakeoffRule {
 
   private static boolean runsBack(Line line, Thing thing) {
     return switch (line.service()) {
-      case FLOW_LINE -> thing instanceof Separator;
+      case FLOW_LINE -> thing instanceof Vessel;
       case INJECTION -> thing instanceof InjectionWell || thing instanceof InjectionPump;
       case WATER_LEG -> thing instanceof Tank tank && tank.entry() == Tank.Entry.BOTTOM;
       default -> false;

@@ -3,11 +3,11 @@ package tankyard.engine.takeoff;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Quote;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 
 /** Days of the crew that joins it all. */
 final class CrewRule implements TakeoffRule {
@@ -17,7 +17,7 @@ final class CrewRule implements TakeoffRule {
   @Override
   public String words() {
     return "Crew hours: 1 1/2 for each end of a new line, 3 for a new tee, 4 for a tank, 8 for a"
-        + " separator, 8 for a pump; 10 hours make a day, whole days. Trenching is not in it";
+        + " separator or gun barrel, 8 for a pump; 10 hours make a day, whole days. Trenching is not in it";
   }
 
   @Override
@@ -46,6 +46,6 @@ final class CrewRule implements TakeoffRule {
     if (thing instanceof Tank) {
       return 4;
     }
-    return thing instanceof Separator || thing instanceof InjectionPump ? 8 : 0;
+    return thing instanceof Vessel || thing instanceof InjectionPump ? 8 : 0;
   }
 }

@@ -6,11 +6,11 @@ import tankyard.engine.catalog.ValveType;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 
 /** What joins a line to a vessel, tank, pump or injection well. */
 final class NozzleRule implements TakeoffRule {
@@ -31,7 +31,7 @@ final class NozzleRule implements TakeoffRule {
   }
 
   private static boolean hasNozzles(Thing thing) {
-    return thing instanceof Separator
+    return thing instanceof Vessel
         || thing instanceof Tank
         || thing instanceof InjectionPump
         || thing instanceof InjectionWell;

@@ -3,7 +3,6 @@ package tankyard.engine.takeoff;
 import java.util.List;
 import java.util.stream.Stream;
 import tankyard.engine.lease.Berm;
-import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Thing;
@@ -52,21 +51,11 @@ final class PadAndBermRule implements TakeoffRule {
   /** The berm stands in no list of things: it is there for the tanks and vessels inside. */
   private static String[] causes(Drawing drawing, Berm berm) {
     List<String> ids =
-        Stream.of(drawing.lease().tanks(), drawing.lease().separators())
-            .flatMap(List::stream)
-            .filter(t -> t.status().stays() && isInside(berm, t.at()))
+        Stream.concat(drawing.lease().tanks().stream(), drawing.lease().vessels())
+            .filter(t -> t.status().stays() && berm.contains(t.at()))
             .map(Thing::id)
             .toList();
     return ids.isEmpty() ? new String[] {BERM} : ids.toArray(String[]::new);
-  }
-
-  private static boolean isInside(Berm berm, MapPoint at) {
-    double east = at.east().metres() - berm.corner().east().metres();
-    double north = at.north().metres() - berm.corner().north().metres();
-    return east >= 0
-        && north >= 0
-        && east <= berm.length().metres()
-        && north <= berm.width().metres();
   }
 
   /** What an empty pad is charged to. */

@@ -1,13 +1,12 @@
 package tankyard.engine.takeoff;
 
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 
 /** Signs. */
 final class SignRule implements TakeoffRule {
   @Override
   public String words() {
-    return "A lease sign at the separator and a sign on every tank";
+    return "A lease sign at the separator or gun barrel and a sign on every tank";
   }
 
   @Override
@@ -17,8 +16,11 @@ final class SignRule implements TakeoffRule {
       tally.add(TakeoffKind.SIGN, tankSign, 1, tank.status(), tank.id());
     }
     Ware leaseSign = drawing.stock().sundry("lease-sign", "Lease sign");
-    drawing.staying(drawing.lease().separators()).stream()
+    drawing
+        .lease()
+        .vessels()
+        .filter(v -> v.status().stays())
         .findFirst()
-        .ifPresent((Separator s) -> tally.add(TakeoffKind.SIGN, leaseSign, 1, s.status(), s.id()));
+        .ifPresent(s -> tally.add(TakeoffKind.SIGN, leaseSign, 1, s.status(), s.id()));
   }
 }

@@ -3,11 +3,11 @@ package tankyard.engine.takeoff;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Quote;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 
 /** The work of taking out what goes away. */
 final class TakeOutRule implements TakeoffRule {
@@ -36,7 +36,7 @@ final class TakeOutRule implements TakeoffRule {
   private static void takeOut(Stock stock, Tally tally, Thing thing) {
     if (thing instanceof Tank) {
       add(tally, stock.work("take-out-tank", "Taking out a tank", Quote.Basis.EACH), thing);
-    } else if (thing instanceof Separator) {
+    } else if (thing instanceof Vessel) {
       add(tally, stock.work("take-out-vessel", "Taking out a vessel", Quote.Basis.EACH), thing);
     } else if (thing instanceof InjectionPump) {
       add(tally, stock.work("take-out-pump", "Taking out a pump", Quote.Basis.EACH), thing);

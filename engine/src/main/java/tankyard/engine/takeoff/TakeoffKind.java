@@ -19,6 +19,7 @@ public enum TakeoffKind {
   VALVES("hand and check valves", Nature.GOODS),
   OVERFLOW_FITTINGS("overflow fittings", Nature.GOODS),
   SEPARATOR("separator", Nature.GOODS),
+  GUN_BARREL("gun barrel", Nature.GOODS),
   OIL_TANK("oil tank", Nature.GOODS),
   WATER_TANK("water tank", Nature.GOODS),
   DUMP_VALVE("dump valve and float", Nature.GOODS),

@@ -18,6 +18,7 @@ public final class TakeoffRules {
           new NozzleRule(),
           new CheckValveRule(),
           new SeparatorRule(),
+          new GunBarrelRule(),
           new TankRule(),
           new InjectionPumpRule(),
           new InjectionWellRule(),

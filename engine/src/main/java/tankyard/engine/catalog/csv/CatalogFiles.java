@@ -31,6 +31,7 @@ public final class CatalogFiles {
     ITEM_FILES.put("floats.csv", ValveRows::floatBall);
     ITEM_FILES.put("tanks.csv", VesselRows::tank);
     ITEM_FILES.put("separators.csv", VesselRows::separator);
+    ITEM_FILES.put("gun-barrels.csv", VesselRows::gunBarrel);
     ITEM_FILES.put("pumps.csv", VesselRows::pump);
     ITEM_FILES.put("sundries.csv", VesselRows::sundry);
   }

@@ -1,5 +1,6 @@
 package tankyard.engine.catalog.csv;
 
+import tankyard.engine.catalog.GunBarrelSize;
 import tankyard.engine.catalog.Material;
 import tankyard.engine.catalog.PumpType;
 import tankyard.engine.catalog.SeparatorSize;
@@ -14,7 +15,7 @@ import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
 
-/** Rows of tanks, separators, pumps and sundries. */
+/** Rows of tanks, separators, gun barrels, pumps and sundries. */
 final class VesselRows {
   private VesselRows() {}
 
@@ -42,6 +43,16 @@ final class VesselRows {
         new Length(row.amount("diameter_in", Unit.INCH)),
         feet(row, "length_ft"),
         new Pressure(row.amount("nameplate_psi", Unit.PSI)),
+        row.source());
+  }
+
+  static GunBarrelSize gunBarrel(Row row) {
+    return new GunBarrelSize(
+        row.id(),
+        row.text("name"),
+        row.word("material", Material.class),
+        feet(row, "diameter_ft"),
+        feet(row, "shell_ft"),
         row.source());
   }
 
