@@ -16,6 +16,8 @@ public enum Figure {
   HIGH(Unit.PSI, 0, Unit.KILOPASCAL, 0),
   DISTANCE(Unit.FOOT, 0, Unit.METRE, 0),
   HEIGHT(Unit.FOOT, 2, Unit.METRE, 2),
+  /** A height that is measured in inches. */
+  SMALL(Unit.INCH, 1, Unit.MILLIMETRE, 0),
   RATE(Unit.BARREL_PER_DAY, 0, Unit.CUBIC_METRE_PER_DAY, 1),
   VOLUME(Unit.BARREL, 1, Unit.CUBIC_METRE, 1),
   GAS(Unit.MCF_PER_DAY, 1, Unit.STANDARD_CUBIC_METRE_PER_DAY, 0),

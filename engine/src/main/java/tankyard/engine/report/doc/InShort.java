@@ -7,7 +7,9 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.study.StorageResult;
+import tankyard.engine.units.FeetInches;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 
@@ -54,6 +56,9 @@ final class InShort {
 
   private List<String> points() {
     List<String> points = new ArrayList<>(windows(draft));
+    results.cases().stream()
+        .findFirst()
+        .ifPresent(c -> c.gunBarrels().forEach(g -> points.add(gunBarrel(g))));
     results.cases().stream().findFirst().ifPresent(c -> points.add(rates(c)));
     if (!results.findings().isEmpty()) {
       points.add(findings());
@@ -91,6 +96,15 @@ final class InShort {
                         + " of what comes in.")
             .orElse("");
     return name + ": the gauge must read " + both + "." + set + valid;
+  }
+
+  private String gunBarrel(GunBarrelResult barrel) {
+    return results.nameOf(barrel.gunBarrelId())
+        + ": cut the weir of its leg at "
+        + FeetInches.print(barrel.cut().cut().value())
+        + ". It holds "
+        + draft.words(Figure.READING, barrel.onWells().value())
+        + " against a well on its ground, come what may.";
   }
 
   private String end(String words, PressureLimit limit) {

@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import tankyard.engine.lease.Lease;
-import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 
 /**
@@ -49,7 +49,7 @@ record Corner(String title, List<Thing> things, Rectangle2D lease) {
   }
 
   private static String title(List<Thing> things) {
-    boolean battery = things.stream().anyMatch(Separator.class::isInstance);
+    boolean battery = things.stream().anyMatch(Vessel.class::isInstance);
     return battery
         ? "Battery"
         : things.stream()

@@ -6,6 +6,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Separator;
@@ -18,7 +19,7 @@ import tankyard.engine.lease.Well;
  * What a thing looks like from above.
  *
  * @param outline drawn and filled
- * @param letter in its middle: O for oil, W for water; may be empty
+ * @param letter in its middle: O for oil, W for water, G for a gun barrel; may be empty
  * @param watery whether it holds water and is filled so
  */
 record Symbol(Shape outline, String letter, boolean watery) {
@@ -38,6 +39,10 @@ record Symbol(Shape outline, String letter, boolean watery) {
       boolean water = tank.duty() == Tank.Duty.WATER;
       double radius = Math.max(LEAST_TANK, tank.diameter().metres() / 2 * scale);
       return new Symbol(circle(at, radius), water ? "W" : "O", water);
+    }
+    if (thing instanceof GunBarrel barrel) {
+      double radius = Math.max(LEAST_TANK, barrel.diameter().metres() / 2 * scale);
+      return new Symbol(circle(at, radius), "G", false);
     }
     if (thing instanceof Separator separator) {
       return new Symbol(vessel(separator, at, scale), "", false);
