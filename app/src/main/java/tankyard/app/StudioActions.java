@@ -213,6 +213,7 @@ final class StudioActions {
             "set-down-well",
             "set-down-tee",
             "set-down-separator",
+            "set-down-gun-barrel",
             "set-down-oil-tank",
             "set-down-water-tank",
             "set-down-injection-pump",

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tankyard.engine.lease.DumpValveBuilder;
+import tankyard.engine.lease.GunBarrel;
+import tankyard.engine.lease.GunBarrelBuilder;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionPumpBuilder;
 import tankyard.engine.lease.InjectionWell;
@@ -38,8 +40,8 @@ import tankyard.engine.units.WellResistance;
  *
  * <p>Rates start at zero: what a well makes is for its owner to say. Sizes start at a common one,
  * so that there is something to draw to scale: a 210 bbl tank of API 12F (10 ft by 15 ft, overflow
- * at 14.5 ft; from memory), a separator of 30 in by 10 ft, a dump valve of Cv 12 (common practice,
- * no source). They are no recommendation.
+ * at 14.5 ft; from memory), a separator of 30 in by 10 ft, a gun barrel of 10 ft by 20 ft, a dump
+ * valve of Cv 12 (common practice, no source). They are no recommendation.
  */
 public final class Blanks {
   private static final Length PIPE_CENTRE = Length.ofFeet(1);
@@ -61,6 +63,7 @@ public final class Blanks {
       case WELL -> well(id, name, at);
       case TEE -> TeeBuilder.builder().id(id).name(name).at(at).status(Status.NEW).build();
       case SEPARATOR -> separator(id, name, at);
+      case GUN_BARREL -> gunBarrel(id, name, at, pipe(lease, Service.WATER_LEG));
       case OIL_TANK -> tank(id, name, at, Tank.Duty.OIL);
       case WATER_TANK -> tank(id, name, at, Tank.Duty.WATER);
       case INJECTION_PUMP -> pump(id, name, at);
@@ -127,6 +130,21 @@ public final class Blanks {
         .waterOutletHeight(PIPE_CENTRE)
         .dumpValve(DumpValveBuilder.builder().cv(Cv.of(12, Unit.CV)).build())
         .regulator(Regulator.unset())
+        .build();
+  }
+
+  private static GunBarrel gunBarrel(String id, String name, MapPoint at, String pipe) {
+    return GunBarrelBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .diameter(Length.ofFeet(10))
+        .shellHeight(Length.ofFeet(20))
+        .inletHeight(Length.ofFeet(20))
+        .oilOutletHeight(Length.ofFeet(18))
+        .interfaceHeight(Length.ofFeet(10))
+        .legPipe(pipe)
         .build();
   }
 

@@ -22,6 +22,7 @@ public final class Hand {
     WELL(ThingKind.WELL),
     TEE(ThingKind.TEE),
     SEPARATOR(ThingKind.SEPARATOR),
+    GUN_BARREL(ThingKind.GUN_BARREL),
     OIL_TANK(ThingKind.OIL_TANK),
     WATER_TANK(ThingKind.WATER_TANK),
     INJECTION_PUMP(ThingKind.INJECTION_PUMP),

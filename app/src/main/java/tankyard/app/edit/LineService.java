@@ -11,7 +11,7 @@ final class LineService {
     ThingKind start = ThingKind.of(from);
     ThingKind end = ThingKind.of(to);
     return switch (start) {
-      case SEPARATOR -> end == ThingKind.OIL_TANK ? Service.OIL_LEG : Service.WATER_LEG;
+      case SEPARATOR, GUN_BARREL -> end == ThingKind.OIL_TANK ? Service.OIL_LEG : Service.WATER_LEG;
       case OIL_TANK -> Service.OVERFLOW;
       case WATER_TANK ->
           switch (end) {

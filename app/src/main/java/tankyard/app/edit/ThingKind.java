@@ -1,5 +1,6 @@
 package tankyard.app.edit;
 
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Separator;
@@ -13,6 +14,7 @@ public enum ThingKind {
   WELL("well", "W"),
   TEE("tee", "T"),
   SEPARATOR("separator", "S"),
+  GUN_BARREL("gun barrel", "GB"),
   OIL_TANK("oil tank", "OT"),
   WATER_TANK("water tank", "WT"),
   INJECTION_PUMP("injection pump", "P"),
@@ -43,6 +45,8 @@ public enum ThingKind {
       return TEE;
     } else if (thing instanceof Separator) {
       return SEPARATOR;
+    } else if (thing instanceof GunBarrel) {
+      return GUN_BARREL;
     } else if (thing instanceof Tank tank) {
       return tank.duty() == Tank.Duty.OIL ? OIL_TANK : WATER_TANK;
     } else if (thing instanceof InjectionPump) {

@@ -79,6 +79,10 @@ public final class ResultRows {
         .rows();
   }
 
+  public List<FigureRow> gunBarrel(String id) {
+    return GunBarrelRows.of(figures, id);
+  }
+
   /** All oil tanks together. */
   public List<FigureRow> oilStorage() {
     return figures

@@ -29,7 +29,8 @@ import tankyard.engine.working.Working;
 public final class PressureViewModel {
   private static final String NO_SEPARATOR =
       "Place a separator, and draw a water leg from it to a water tank: then this shows between"
-          + " which pressures the regulator can be set.";
+          + " which pressures the regulator can be set. A gun barrel has no regulator: what it does"
+          + " stands under Vessels and tanks.";
   private static final String NO_RESULT = "Nothing has been worked out yet.";
 
   private final Selection selection;

@@ -77,6 +77,7 @@ final class RackItem extends ToggleButton {
       case WELL -> "A pumping well: where the oil and the water come from";
       case TEE -> "Where flow lines meet. Let go on a line, it cuts the line in two";
       case SEPARATOR -> "Splits oil from water under the regulator's back pressure";
+      case GUN_BARREL -> "Splits oil from water by weight alone: no valves, no regulator";
       case OIL_TANK -> "A stock tank: its height is what the oil leg must lift to";
       case WATER_TANK -> "Takes the water leg, and feeds the injection pump";
       case INJECTION_PUMP -> "Puts the water away; set by the well's pressure while it runs";
@@ -160,7 +161,7 @@ final class RackItem extends ToggleButton {
           case WELL -> 15;
           case TEE -> 12;
           case SEPARATOR -> 25;
-          case OIL_TANK, WATER_TANK -> 22;
+          case GUN_BARREL, OIL_TANK, WATER_TANK -> 22;
           case INJECTION_PUMP, INJECTION_WELL -> 18;
         };
     double height = kind == ThingKind.SEPARATOR ? 13 : width;

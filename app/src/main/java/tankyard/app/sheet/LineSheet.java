@@ -1,6 +1,5 @@
 package tankyard.app.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tankyard.app.edit.AddCorner;
@@ -8,8 +7,6 @@ import tankyard.app.edit.RemoveCorner;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
 import tankyard.app.field.RowsBuilder;
-import tankyard.engine.catalog.CatalogItem;
-import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.RoutePoint;
@@ -39,8 +36,8 @@ final class LineSheet {
             "pipe",
             "Pipe",
             "Bore and roughness make the loss; the material says what it stands.",
-            lease -> pipes(sheet, lease),
-            id -> words(sheet, id))
+            lease -> PipeChoices.pipes(sheet, lease),
+            id -> PipeChoices.words(sheet, id))
         .wide();
     sheet.status(fields);
     sheet.form.section("Length and depth");
@@ -93,20 +90,5 @@ final class LineSheet {
     Line line = lease.line(lineId).orElseThrow();
     LineLengths.Stretch stretch = LineLengths.longest(lease, line);
     return new AddCorner(lineId, stretch.index(), stretch.middle(), Optional.empty());
-  }
-
-  private static List<String> pipes(SheetForm sheet, Lease lease) {
-    List<String> ids = new ArrayList<>();
-    sheet.catalog.withOwnPipes(lease.ownPipes()).list(Pipe.class).forEach(p -> ids.add(p.id()));
-    return ids;
-  }
-
-  private static String words(SheetForm sheet, String id) {
-    return sheet
-        .catalog
-        .withOwnPipes(sheet.lease().ownPipes())
-        .item(id)
-        .map(CatalogItem::name)
-        .orElse(id.isEmpty() ? "none chosen" : id + " (not in the catalogue)");
   }
 }

@@ -14,6 +14,7 @@ import tankyard.app.figures.ResultRows;
 import tankyard.app.sheet.SheetResults.Notice;
 import tankyard.app.sheet.SheetResults.WorkedFact;
 import tankyard.engine.api.LeaseAnswer;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
@@ -93,6 +94,9 @@ final class ResultsMaker {
     if (thing instanceof Separator) {
       return all.separator(thing.id());
     }
+    if (thing instanceof GunBarrel) {
+      return all.gunBarrel(thing.id());
+    }
     if (thing instanceof Tank tank) {
       return tank.duty() == Tank.Duty.OIL ? all.oilStorage() : all.waterStorage();
     }
@@ -106,6 +110,10 @@ final class ResultsMaker {
   private List<WorkedFact> facts(String id) {
     List<WorkedFact> facts = new ArrayList<>();
     answer.window(id).ifPresent(window -> facts.addAll(facts(window)));
+    answer.cases().stream()
+        .findFirst()
+        .flatMap(c -> c.gunBarrel(id))
+        .ifPresent(g -> facts.addAll(GunBarrelFacts.of(g.cut(), figures.units())));
     if (id.isEmpty()) {
       answer.berm().ifPresent(berm -> facts.add(fact(berm)));
       facts.add(bill());

@@ -11,6 +11,7 @@ import tankyard.app.edit.ViewSettings;
 import tankyard.app.field.Drafts;
 import tankyard.app.field.FormAction;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
@@ -105,6 +106,8 @@ final class SheetPages {
       TeeSheet.fill(sheet, id);
     } else if (thing instanceof Separator separator) {
       SeparatorSheet.fill(sheet, separator);
+    } else if (thing instanceof GunBarrel) {
+      GunBarrelSheet.fill(sheet, id);
     } else if (thing instanceof Tank tank) {
       TankSheet.fill(sheet, id, tank.duty());
     } else if (thing instanceof InjectionPump) {

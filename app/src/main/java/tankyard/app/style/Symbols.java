@@ -3,6 +3,7 @@ package tankyard.app.style;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.ArcType;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
@@ -47,6 +48,7 @@ public final class Symbols {
       case WELL -> well(x, y, width, status);
       case TEE -> tee(x, y, width);
       case SEPARATOR -> separator(x, y, width, height);
+      case GUN_BARREL -> gunBarrel(x, y, width);
       case OIL_TANK -> tank(x, y, width, inks.of(Service.OIL_LEG), "O");
       case WATER_TANK -> tank(x, y, width, inks.of(Service.WATER_LEG), "W");
       case INJECTION_PUMP -> pump(x, y, width);
@@ -84,6 +86,21 @@ public final class Symbols {
     g.setLineCap(StrokeLineCap.BUTT);
     g.setStroke(inks.of(Service.WATER_LEG));
     g.strokeLine(x - width / 2 + inset, y, x + width / 2 - inset, y);
+  }
+
+  /** Water below and oil above, and the leg that stands beside it. */
+  private void gunBarrel(double x, double y, double size) {
+    circle(x, y, size, inks.paper());
+    double inner = size - Math.max(4, size * 0.16);
+    half(x, y, inner, 0, inks.of(Service.OIL_LEG));
+    half(x, y, inner, 180, inks.of(Service.WATER_LEG));
+    double leg = Math.max(4, size * 0.24);
+    circle(x + size / 2, y, leg, inks.paper());
+  }
+
+  private void half(double x, double y, double size, double fromDegrees, Color colour) {
+    g.setFill(colour.deriveColor(0, 1, 1, 0.3));
+    g.fillArc(x - size / 2, y - size / 2, size, size, fromDegrees, 180, ArcType.CHORD);
   }
 
   private void tank(double x, double y, double size, Color content, String letter) {

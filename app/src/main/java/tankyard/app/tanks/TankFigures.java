@@ -25,6 +25,7 @@ final class TankFigures {
     TankFigures tanks = new TankFigures(lease);
     ResultRows rows = new ResultRows(figures);
     lease.separators().forEach(s -> tanks.add(s.name(), s.id(), rows.separator(s.id())));
+    lease.gunBarrels().forEach(g -> tanks.add(g.name(), g.id(), rows.gunBarrel(g.id())));
     tanks.storage("Oil tanks", Tank.Duty.OIL, rows.oilStorage());
     tanks.storage("Water tanks", Tank.Duty.WATER, rows.waterStorage());
     lease

@@ -11,7 +11,7 @@ import tankyard.engine.working.Working;
 /** The panel of vessels and tanks. */
 public final class TanksPanel {
   private static final String EMPTY =
-      "Place a separator and tanks, and lead the wells to them: then this shows how long each holds"
+      "Place a separator or gun barrel and tanks, and lead the wells to them: then this shows how long each holds"
           + " what comes.";
 
   private TanksPanel() {}

@@ -118,6 +118,7 @@ public final class SmallAnswer {
         .wells(lease.wells().stream().map(w -> well(w.id(), factor)).toList())
         .separators(lease.separators().stream().map(s -> separator(s.id(), factor)).toList())
         .storage(storage(factor))
+        .gunBarrels(List.of())
         .overflows(
             lease.lines().stream()
                 .filter(l -> l.service() == Service.OVERFLOW)

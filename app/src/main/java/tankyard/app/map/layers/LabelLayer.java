@@ -86,7 +86,7 @@ public final class LabelLayer implements Layer {
       return 1;
     }
     return switch (thing.kind()) {
-      case SEPARATOR -> 2;
+      case SEPARATOR, GUN_BARREL -> 2;
       case OIL_TANK, WATER_TANK, INJECTION_PUMP, INJECTION_WELL -> 3;
       case WELL -> 4;
       case TEE -> 5;

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import tankyard.app.edit.ThingKind;
 import tankyard.engine.api.LeaseAnswer;
+import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
@@ -58,6 +59,9 @@ public final class PlanMaker {
     double width = 0;
     if (thing instanceof Tank tank) {
       length = tank.diameter().metres();
+      width = length;
+    } else if (thing instanceof GunBarrel barrel) {
+      length = barrel.diameter().metres();
       width = length;
     } else if (thing instanceof Separator separator) {
       width = separator.diameter().metres();

@@ -11,9 +11,11 @@ import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Dimension;
+import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
@@ -24,6 +26,7 @@ import tankyard.engine.window.Window;
 final class PlanResults {
   private final Map<String, WellResult> wells = new HashMap<>();
   private final Map<String, LineResult> lines = new HashMap<>();
+  private final Map<String, GunBarrelResult> barrels = new HashMap<>();
   private final List<Window> windows;
   private final UnitSystem units;
 
@@ -31,6 +34,7 @@ final class PlanResults {
     Optional<CaseResult> results = answer.flatMap(a -> a.designCase(caseId));
     results.ifPresent(r -> r.wells().forEach(w -> wells.put(w.wellId(), w)));
     results.ifPresent(r -> r.lines().forEach(l -> lines.put(l.lineId(), l)));
+    results.ifPresent(r -> r.gunBarrels().forEach(g -> barrels.put(g.gunBarrelId(), g)));
     this.windows = answer.map(LeaseAnswer::windows).orElse(List.of());
     this.units = units;
   }
@@ -46,6 +50,8 @@ final class PlanResults {
           .forEach(
               w -> w.setting().ifPresent(s -> notes.add("set to " + print(s.regulator().value()))));
     }
+    Optional.ofNullable(barrels.get(thing.id()))
+        .ifPresent(g -> notes.add("weir " + FeetInches.print(g.cut().stands().value())));
     return notes;
   }
 

@@ -35,7 +35,7 @@ public record SymbolSize(double widthPx, double heightPx, boolean toScale) {
       case WELL -> 13;
       case TEE -> 9;
       case SEPARATOR -> 24;
-      case OIL_TANK, WATER_TANK -> 18;
+      case GUN_BARREL, OIL_TANK, WATER_TANK -> 18;
       case INJECTION_PUMP, INJECTION_WELL -> 16;
     };
   }
