@@ -105,7 +105,7 @@ public final class Tankyard {
   }
 
   private static Trial.Worked worked(LeaseAnswer answer) {
-    return new Trial.Worked(answer.windows(), answer.findings(), answer.bill());
+    return new Trial.Worked(answer.cases(), answer.windows(), answer.findings(), answer.bill());
   }
 
   private static List<CaseResult> results(

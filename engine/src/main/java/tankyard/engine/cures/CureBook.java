@@ -13,7 +13,7 @@ import tankyard.engine.units.Pressure;
  * @param toMend stop and fix findings of the whole lease today
  * @param cures best first: those that leave the fewest stop and fix findings, among them those the
  *     bill knows in full, among them the cheapest for each psi gained
- * @param others ways that no lease can say yet, by hand sums
+ * @param others other ways: by hand sums, and a gun barrel worked out in the separator's place
  * @param reaches how far the water tank can stand, by pipe
  * @param currency of the costs
  */

@@ -74,9 +74,15 @@ public final class CureFinder {
         room(window),
         today.toMend(),
         cures.stream().map(c -> result(c, window)).filter(this::helps).sorted(BEST_FIRST).toList(),
-        OtherWays.of(site),
+        others(site),
         TankReaches.of(site),
         today.bill().totals().currency());
+  }
+
+  private List<String> others(CureSite site) {
+    List<String> ways = new ArrayList<>(OtherWays.of(site));
+    GunBarrelInstead.of(site, trial, today).ifPresent(ways::add);
+    return ways;
   }
 
   private CureResult result(Cure cure, Window before) {

@@ -13,12 +13,12 @@ import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 
-/** Ways out that no lease can say yet, by hand sums; none of them is in a bill. */
+/** Ways out by hand sums; none of them is in a bill. */
 final class OtherWays {
   /** A common one: oil leaves at 18 ft, the interface is wanted at 10. From memory. */
-  private static final double OIL_OUTLET_FT = 18;
+  private static final double OIL_OUTLET_FT = GunBarrelInstead.OIL_OUTLET.toFeet();
 
-  private static final double INTERFACE_FT = 10;
+  private static final double INTERFACE_FT = GunBarrelInstead.INTERFACE.toFeet();
 
   private OtherWays() {}
 

@@ -6,6 +6,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.pricing.Bill;
+import tankyard.engine.study.CaseResult;
 import tankyard.engine.window.Window;
 
 /** Works a lease out as it would be after a change. */
@@ -14,8 +15,9 @@ public interface Trial {
   Worked work(Lease lease);
 
   /** What a change is judged by. */
-  record Worked(List<Window> windows, List<Finding> findings, Bill bill) {
+  record Worked(List<CaseResult> cases, List<Window> windows, List<Finding> findings, Bill bill) {
     public Worked {
+      cases = List.copyOf(cases);
       windows = List.copyOf(windows);
       findings = List.copyOf(findings);
     }

@@ -10,8 +10,9 @@
  *
  * <p>Each cure is an edit of the lease, and the edited lease is worked out by the same engine as
  * any other, checks and bill included ({@link tankyard.engine.cures.Trial}); nothing is estimated
- * beside. What the bill does not know is said with the cure. A transfer pump and a gun barrel are
- * told by hand sums, since no lease can say them yet.
+ * beside. What the bill does not know is said with the cure. A transfer pump is told by hand sums,
+ * since no lease can say it yet; a gun barrel by hand sums and worked out in the place of the
+ * separator.
  *
  * <p>It costs a full working-out for each cure, so nothing calls it while a lease is being edited:
  * it is made when somebody asks. Pressures gauge, psi; money of the bill.

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.PriceList;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.OwnPipe;
 import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.units.Length;
 
@@ -153,6 +155,42 @@ class CureFinderTest {
     assertThat(book(example("p6-black-wax")).others())
         .anyMatch(w -> w.contains("runs to the tank by itself"))
         .noneMatch(w -> w.startsWith("Another route"));
+  }
+
+  @Test
+  void aGunBarrelInPlaceOfTheSeparatorIsWorkedOutInPsiMoneyAndFindings() {
+    String hill = instead("p2-sandstone-knob");
+    assertThat(hill).contains("can't run at all").contains("the boxes feel at most");
+    // Flat ground, 20 ft of mixture overhead: 0.4331 x 20 x 1.04 = 9.0 psi and the lift from the
+    // lowest well, 7 ft below: 3.2 psi, and line loss.
+    String flat = instead("p1-osage-bend");
+    assertThat(flat).contains("Well 3").contains("with the gauge at its setting");
+    double psi = Double.parseDouble(flat.replaceAll(".*feel at most ([0-9.]+) psi.*", "$1"));
+    assertThat(psi).isCloseTo(0.4331 * 1.0385 * (20 + 7), within(0.4));
+  }
+
+  private static String instead(String example) {
+    Lease lease = example(example);
+    OwnPipe steel =
+        new OwnPipe(
+            "steel-4",
+            "4-in steel",
+            Length.ofInches(4.026),
+            Optional.of(Length.ofInches(4.5)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    List<OwnPipe> pipes = new ArrayList<>(lease.ownPipes());
+    pipes.removeIf(p -> p.name().contains("steel"));
+    pipes.add(steel);
+    lease.ownPipes().stream()
+        .filter(p -> lease.lines().stream().anyMatch(l -> l.pipe().equals(p.id())))
+        .filter(p -> p.name().contains("steel"))
+        .forEach(pipes::add);
+    return book(lease.withOwnPipes(pipes)).others().stream()
+        .filter(w -> w.contains("in place of"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
