@@ -13,9 +13,12 @@ import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.Defaults;
+import tankyard.engine.study.GunBarrelCut;
+import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.SwitchResult;
 import tankyard.engine.units.AmountText;
+import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Rounding;
@@ -40,6 +43,9 @@ final class SettingRows {
     draft.results().lease().separators().stream()
         .filter(s -> s.status().stays())
         .forEach(this::separator);
+    draft.results().cases().stream()
+        .findFirst()
+        .ifPresent(c -> c.gunBarrels().forEach(this::gunBarrel));
     draft.results().lease().tanks().stream().filter(t -> t.status().stays()).forEach(this::tank);
     draft.results().lease().injectionPumps().stream()
         .filter(p -> p.status().stays())
@@ -49,6 +55,30 @@ final class SettingRows {
 
   private void row(String what, String setTo, String why, String mark) {
     rows.add(List.of(what, setTo, why, mark));
+  }
+
+  private void gunBarrel(GunBarrelResult barrel) {
+    String name = draft.nameOf(barrel.gunBarrelId());
+    GunBarrelCut cut = barrel.cut();
+    boolean typed = !cut.stands().value().equals(cut.weir().value());
+    Computed<Length> weir = typed ? cut.stands() : cut.cut();
+    Draft.Shown shown = draft.headline(name + ": weir set to", Figure.HEIGHT, weir);
+    row(
+        name + ", weir of the leg",
+        FeetInches.print(weir.value()) + " above its bottom",
+        "an inch moves the interface "
+            + draft.words(Figure.SMALL, cut.interfaceForAnInch().value()),
+        shown.mark());
+    row(
+        name + ", interface",
+        draft.words(Figure.HEIGHT, barrel.interfaceAtRest().value()),
+        "find it with a thief or the cocks; set the weir by it",
+        "");
+    row(
+        name + ", vent of the leg",
+        "open",
+        "shut it pulls like a siphon; what it breathes can kill and burn",
+        "");
   }
 
   private void separator(Separator separator) {
