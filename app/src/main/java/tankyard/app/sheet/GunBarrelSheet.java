@@ -1,5 +1,6 @@
 package tankyard.app.sheet;
 
+import java.util.List;
 import java.util.Optional;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
@@ -11,6 +12,9 @@ import tankyard.engine.units.Unit;
 
 /** The fields of a gun barrel. */
 final class GunBarrelSheet {
+  private static final List<Optional<GunBarrel.Vent>> VENTS =
+      List.of(Optional.empty(), Optional.of(GunBarrel.Vent.OPEN), Optional.of(GunBarrel.Vent.NONE));
+
   private GunBarrelSheet() {}
 
   static void fill(SheetForm sheet, String id) {
@@ -46,7 +50,7 @@ final class GunBarrelSheet {
             "weirHeight",
             "Weir as cut",
             "If the leg is there already: where it holds the interface is worked out.")
-        .assumedFrom(lease -> "for the interface wanted");
+        .assumedFrom(lease -> "worked out");
     barrel
         .amount("nipple", "Nipple reaches", "How far the weir can be set up or down.")
         .unit(Unit.INCH, Unit.MILLIMETRE)
@@ -65,7 +69,7 @@ final class GunBarrelSheet {
         .wide();
     barrel
         .amount("legLength", "Length of leg", "Its fittings counted as pipe.")
-        .assumedFrom(lease -> "twice the weir's height");
+        .assumedFrom(lease -> "2 x weir height");
     barrel
         .choice(
             "downcomerPipe",
@@ -81,10 +85,6 @@ final class GunBarrelSheet {
         lease -> VENTS,
         GunBarrelSheet::words);
   }
-
-  private static final java.util.List<Optional<GunBarrel.Vent>> VENTS =
-      java.util.List.of(
-          Optional.empty(), Optional.of(GunBarrel.Vent.OPEN), Optional.of(GunBarrel.Vent.NONE));
 
   private static String words(Optional<GunBarrel.Vent> vent) {
     return vent.map(v -> v == GunBarrel.Vent.OPEN ? "open" : "none").orElse("open, assumed");

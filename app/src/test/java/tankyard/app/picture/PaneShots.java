@@ -1,5 +1,6 @@
 package tankyard.app.picture;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -17,6 +18,8 @@ import tankyard.app.edit.SetStatus;
 import tankyard.app.files.WindowDialogs;
 import tankyard.app.style.Look;
 import tankyard.engine.lease.Status;
+import tankyard.engine.leasefile.LeaseFileException;
+import tankyard.engine.leasefile.LeaseFiles;
 
 /** Every pane, sheet and small window of the studio, as docs/screens-checklist.md lists them. */
 final class PaneShots {
@@ -38,6 +41,7 @@ final class PaneShots {
       shots.add(new Shot("empty-" + pane, Studio::openEmpty, show(pane)));
     }
     THINGS.forEach(id -> shots.add(new Shot("sheet-" + id, pick(id))));
+    shots.add(new Shot("gun-barrel", PaneShots::openOldWindmill, PaneShots::lookAtTheGunBarrel));
     shots.add(new Shot("metric", show("window"), s -> press(s, "#units-metric")));
     shots.add(new Shot("removed", pick("W1"), PaneShots::takeAway));
     shots.add(new Shot("battery", pick("S1"), s -> s.map().actions().zoomToPicked()));
@@ -56,6 +60,19 @@ final class PaneShots {
 
   private static Consumer<Studio> pick(String id) {
     return s -> s.map().desk().selection().select(id);
+  }
+
+  private static void openOldWindmill(Studio studio) {
+    try {
+      studio.store().open(LeaseFiles.read(Path.of("../docs/examples/p4-old-windmill.lease.json")));
+    } catch (LeaseFileException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void lookAtTheGunBarrel(Studio studio) {
+    show("tanks").andThen(pick("GB1")).accept(studio);
+    studio.map().actions().zoomToPicked();
   }
 
   private static void takeAway(Studio studio) {
