@@ -45,7 +45,7 @@ final class PictureMaker {
     Optional<End> least = window.least().map(this::end);
     Optional<End> most = window.most().map(this::end);
     List<Segment> segments = window.least().map(this::segments).orElse(List.of());
-    Optional<SettingMark> setting = window.setting().map(this::setting);
+    Optional<SettingMark> setting = window.advised().map(this::setting);
     List<Mark> marks = marks(window);
     Axis axis = axis(least, most, segments, setting, marks);
     return new WindowPicture(

@@ -10,7 +10,7 @@ import tankyard.engine.window.Window;
 record Verdict(Rounded rounded) {
 
   String of(Window window) {
-    return window.notValid().map(this::notValid).orElse("") + plain(window);
+    return window.notValid().map(this::notValid).orElseGet(() -> plain(window));
   }
 
   private String notValid(GasBreak gas) {
@@ -18,7 +18,7 @@ record Verdict(Rounded rounded) {
         + Figures.decimals(100 * gas.gas().part().value().ratio(), 0)
         + " % of what comes in at "
         + psi(rounded.near(rounded.value(gas.gas().gauge())))
-        + " is gas, and this is for a separator full of liquid. Take the gas off first. ";
+        + " is gas, and this is for a separator full of liquid. Take the gas off first; no setting is given.";
   }
 
   private String plain(Window window) {

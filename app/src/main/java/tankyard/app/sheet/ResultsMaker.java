@@ -129,7 +129,7 @@ final class ResultsMaker {
     window
         .most()
         .ifPresent(m -> facts.add(limit("Most on the gauge", m, "What must not be passed.")));
-    window.setting().ifPresent(s -> facts.add(setting(s)));
+    window.advised().ifPresent(s -> facts.add(setting(s)));
     return facts;
   }
 

@@ -40,6 +40,11 @@ public record Window(
     notChecked = List.copyOf(notChecked);
   }
 
+  /** The setting to tell people: none where gas makes the window not valid. */
+  public Optional<Setting> advised() {
+    return notValid.isPresent() ? Optional.empty() : setting;
+  }
+
   /** Whether some setting works, build-up included. */
   public boolean open() {
     return recommended.isPresent();

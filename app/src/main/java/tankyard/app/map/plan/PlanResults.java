@@ -48,7 +48,7 @@ final class PlanResults {
       windows.stream()
           .filter(w -> w.separatorId().equals(thing.id()))
           .forEach(
-              w -> w.setting().ifPresent(s -> notes.add("set to " + print(s.regulator().value()))));
+              w -> w.advised().ifPresent(s -> notes.add("set to " + print(s.regulator().value()))));
     }
     Optional.ofNullable(barrels.get(thing.id()))
         .ifPresent(g -> notes.add("weir " + FeetInches.print(g.cut().stands().value())));

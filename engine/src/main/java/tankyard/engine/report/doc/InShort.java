@@ -10,6 +10,7 @@ import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.units.FeetInches;
+import tankyard.engine.window.GasBreak;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 
@@ -86,16 +87,17 @@ final class InShort {
                         + draft.words(Figure.READING, s.regulator().value())
                         + (s.fits() ? "." : ", which does not fit."))
             .orElse(" No setting works.");
-    String valid =
-        window
-            .notValid()
-            .map(
-                g ->
-                    " Not valid: gas is "
-                        + draft.words(Figure.SHARE, g.gas().part().value())
-                        + " of what comes in.")
-            .orElse("");
-    return name + ": the gauge must read " + both + "." + set + valid;
+    return name
+        + ": the gauge must read "
+        + both
+        + "."
+        + window.notValid().map(this::notValid).orElse(set);
+  }
+
+  private String notValid(GasBreak gas) {
+    return " Not valid, so no setting is given: gas is "
+        + draft.words(Figure.SHARE, gas.gas().part().value())
+        + " of what comes in.";
   }
 
   private String gunBarrel(GunBarrelResult barrel) {

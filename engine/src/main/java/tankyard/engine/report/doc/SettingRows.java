@@ -22,6 +22,7 @@ import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Rounding;
+import tankyard.engine.window.GasBreak;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Setting;
 import tankyard.engine.window.Window;
@@ -94,6 +95,23 @@ final class SettingRows {
   }
 
   private void window(Separator separator, Window window) {
+    window
+        .notValid()
+        .ifPresentOrElse(gas -> gassy(separator, gas), () -> liquidFull(separator, window));
+  }
+
+  /** No figure of a window that gas breaks may be screwed into a regulator. */
+  private void gassy(Separator separator, GasBreak gas) {
+    row(
+        separator.name() + ", regulator",
+        "no setting given",
+        "gas is "
+            + draft.words(Figure.SHARE, gas.gas().part().value())
+            + " of what comes in: take it off first, and work the window out anew",
+        "");
+  }
+
+  private void liquidFull(Separator separator, Window window) {
     Optional<Setting> setting = window.setting();
     if (setting.isEmpty()) {
       row(separator.name() + ", regulator", "nothing works", "see the findings on the sheet", "");
@@ -119,7 +137,8 @@ final class SettingRows {
     row(
         separator.name() + ", regulator",
         shown.digits() + " " + shown.unit(),
-        "the gauge then reads "
+        (setting.fits() ? "" : "does not fit the window, see the sheet; ")
+            + "the gauge then reads "
             + draft.words(Figure.READING, setting.gauge())
             + ", and "
             + draft.words(Figure.READING, setting.gaugeAtFlow())

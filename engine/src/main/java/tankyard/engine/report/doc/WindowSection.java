@@ -34,8 +34,7 @@ final class WindowSection {
 
   private Section section() {
     List<Block> blocks = new ArrayList<>();
-    window.notValid().ifPresent(gas -> blocks.add(notValid(gas)));
-    blocks.add(new Block.Words(advice()));
+    blocks.add(window.notValid().map(this::notValid).orElseGet(() -> new Block.Words(advice())));
     blocks.add(ends());
     tankAlone().ifPresent(blocks::add);
     window.oilLeg().ifPresent(leg -> blocks.add(oilLeg(leg)));
@@ -57,7 +56,7 @@ final class WindowSection {
             + draft.words(Figure.READING, gas.gas().gauge())
             + " is gas. This holds in: "
             + String.join(", ", gas.caseIds().stream().map(draft::nameOf).toList())
-            + ". Take the gas off first; see Gas below.");
+            + ". Take the gas off first; see Gas below. No setting is given.");
   }
 
   private String advice() {
@@ -93,7 +92,7 @@ final class WindowSection {
   private Block ends() {
     List<List<String>> rows = new ArrayList<>();
     window.least().ifPresent(l -> rows.add(row("least", l)));
-    window.setting().ifPresent(s -> rows.add(settingRow(s)));
+    window.advised().ifPresent(s -> rows.add(settingRow(s)));
     window.most().ifPresent(l -> rows.add(row("most", l)));
     return new Block.Table("", columns("gauge reading"), rows);
   }

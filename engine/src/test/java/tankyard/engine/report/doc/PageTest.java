@@ -37,6 +37,23 @@ class PageTest {
     assertThat(row(page, "Set to", "Oil tank 1, high switch").get(1)).isEqualTo("14 ft 0 in");
   }
 
+  /**
+   * A window is for a vessel full of liquid: with gas in it none of its figures may be screwed in.
+   */
+  @Test
+  void aWindowThatGasBreaksGivesNoSetting() throws Exception {
+    Results gassy = Examples.of("g1-windy-gap");
+    Report page = Page.SETTINGS.of(gassy, UnitSystem.FIELD);
+    String name = gassy.windows().get(0).separatorName();
+
+    assertThat(gassy.windows().get(0).setting()).isPresent();
+    assertThat(row(page, "Set to", name + ", regulator").get(1)).isEqualTo("no setting given");
+    assertThat(page.toString()).doesNotContain("gauge never", "regulator set to");
+    assertThat(Page.SHEET.of(gassy, UnitSystem.FIELD).toString())
+        .contains("no setting is given")
+        .doesNotContain("Set the regulator to", "The regulator is set to", "regulator setting");
+  }
+
   @Test
   void aWindowWithoutASettingSaysSo() throws Exception {
     Results p1 = Examples.of("p1-osage-bend");
