@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.study.BreathingResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.OverflowResult;
@@ -16,6 +17,7 @@ import tankyard.engine.study.SwitchResult;
 import tankyard.engine.study.VesselGas;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.UnitSystem;
 
 /** Which results stand in which row, with the reason why they matter; lines have a class apart. */
 public final class ResultRows {
@@ -157,6 +159,42 @@ public final class ResultRows {
             "Switch to lip",
             "Should the switch fail: time to get there before the overflow runs.",
             SwitchResult::failsIn)
+        .rows();
+  }
+
+  /** What one tank breathes, and what its roof feels of it. */
+  public List<FigureRow> vent(String tankId) {
+    Unit ounces =
+        figures.units() == UnitSystem.METRIC ? Unit.KILOPASCAL : Unit.OUNCE_PER_SQUARE_INCH;
+    Unit air =
+        figures.units() == UnitSystem.METRIC
+            ? Unit.STANDARD_CUBIC_METRE_PER_DAY
+            : Unit.CUBIC_FOOT_PER_HOUR;
+    return figures
+        .<BreathingResult>rows(
+            c -> c.breathing().stream().filter(b -> b.tankId().equals(tankId)).findFirst())
+        .maybeIn(
+            air, "Draws in", "At the fastest draw, while the tank cools.", b -> Optional.of(b.in()))
+        .maybeIn(
+            ounces,
+            "Vacuum under the roof",
+            "While it draws in; its vent's maker knows better.",
+            BreathingResult::vacuum)
+        .maybeIn(
+            air,
+            "Pushes out",
+            "At the fastest filling, with the heat of the day and the gas that comes in.",
+            b -> Optional.of(b.out()))
+        .maybeIn(
+            ounces,
+            "Pressure under the roof",
+            "While it pushes out; its vent's maker knows better.",
+            BreathingResult::pressure)
+        .maybeIn(
+            figures.units() == UnitSystem.METRIC ? Unit.MILLIMETRE : Unit.INCH,
+            "Vent at least",
+            "The clear bore that keeps the roof within what it holds.",
+            BreathingResult::bore)
         .rows();
   }
 

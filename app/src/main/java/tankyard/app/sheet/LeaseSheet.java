@@ -78,6 +78,11 @@ final class LeaseSheet {
         .assumed(Assumed.of(Defaults.DEPTH));
     practice.amount("load", "A truck takes", "Ask the hauler.").assumed(Assumed.of(Defaults.LOAD));
     practice
+        .amount(
+            "truckDraws", "Its pump draws", "The vents of the oil tanks must let in as much air.")
+        .unit(Unit.BARREL_PER_HOUR, Unit.CUBIC_METRE_PER_HOUR)
+        .assumed(Assumed.of(Defaults.TRUCK_DRAWS));
+    practice
         .amount("roadOut", "Road out for", "Oil tanks must hold a load and what comes then.")
         .unit(Unit.DAY_UNIT, Unit.DAY_UNIT)
         .assumed(Assumed.of(Defaults.ROAD_OUT));

@@ -2,6 +2,8 @@ package tankyard.app.sheet;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
+import tankyard.app.field.AmountEntry;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
 import tankyard.engine.catalog.Catalog;
@@ -9,7 +11,10 @@ import tankyard.engine.catalog.TankSize;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.Defaults;
+import tankyard.engine.units.AmountText;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Unit;
 
 /** The fields of an oil tank or a water tank. */
 final class TankSheet {
@@ -43,6 +48,7 @@ final class TankSheet {
         "At the bottom the level stands against the leg; without a check valve it drains back.",
         entry -> "at the " + entry.name().toLowerCase(Locale.ROOT));
     levels(tank, id, duty);
+    vent(sheet, tank, id);
     sheet.place("tank", id);
     sheet.ground(tank, id);
   }
@@ -62,6 +68,37 @@ final class TankSheet {
     tank.amount(
             "switchHeight", "High switch", "Below the lip by what comes while somebody drives out.")
         .assumedFrom(lease -> Assumed.switchHeight(tank(lease, id)));
+  }
+
+  private static void vent(SheetForm sheet, Fields<Lease, Tank> tank, String id) {
+    sheet.form.section("Vent");
+    tank.amount(
+            "ventBore", "Clear bore", "What air goes through, in when drawn and out when filled.")
+        .unit(Unit.INCH, Unit.MILLIMETRE)
+        .assumedFrom(lease -> "not checked");
+    ounces(tank, "ventLifts", "Lets out at", "Pressure at which it lifts; none for an open pipe.")
+        .assumedFrom(lease -> "open");
+    ounces(tank, "ventDraws", "Lets air in at", "Vacuum at which it lifts; none for an open pipe.")
+        .assumedFrom(lease -> "open");
+    ounces(tank, "roofPressure", "Roof holds", "Most pressure under it; tanks hold ounces.")
+        .assumedFrom(lease -> roof(sheet, lease, id, TankSize::pressure));
+    ounces(tank, "roofVacuum", "Under vacuum", "Most vacuum under the roof before it folds.")
+        .assumedFrom(lease -> roof(sheet, lease, id, TankSize::vacuum));
+  }
+
+  private static AmountEntry<Lease> ounces(
+      Fields<Lease, Tank> tank, String field, String label, String why) {
+    return tank.amount(field, label, why).unit(Unit.OUNCE_PER_SQUARE_INCH, Unit.KILOPASCAL);
+  }
+
+  private static String roof(
+      SheetForm sheet, Lease lease, String id, Function<TankSize, Optional<Pressure>> holds) {
+    return tank(lease, id)
+        .model()
+        .flatMap(model -> sheet.catalog.item(model, TankSize.class))
+        .flatMap(holds)
+        .map(p -> AmountText.print(p.typed()))
+        .orElse("not checked");
   }
 
   private static Tank tank(Lease lease, String id) {

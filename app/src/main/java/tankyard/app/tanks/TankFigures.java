@@ -31,6 +31,7 @@ final class TankFigures {
     lease
         .tanks()
         .forEach(t -> tanks.add(t.name() + ", high switch", t.id(), rows.highSwitch(t.id())));
+    lease.tanks().forEach(t -> tanks.add(t.name() + ", vent", t.id(), rows.vent(t.id())));
     lease.lines().forEach(l -> tanks.add(overflowName(l), l.id(), rows.overflow(l.id())));
     return List.copyOf(tanks.sets);
   }

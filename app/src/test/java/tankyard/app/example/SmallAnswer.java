@@ -129,6 +129,7 @@ public final class SmallAnswer {
                 .filter(t -> t.duty() == Tank.Duty.OIL)
                 .map(t -> highSwitch(t, factor))
                 .toList())
+        .breathing(List.of())
         .shared(List.of())
         .suctions(List.of())
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
@@ -18,6 +19,7 @@ import tankyard.engine.units.Volume;
  * @param reliefShare of the relief setting that the gauge may reach
  * @param depth of buried lines
  * @param load what a truck takes
+ * @param truckDraws what its pump draws
  * @param roadOut days the road can be shut
  * @param nightOut hours nobody looks at the lease
  * @param heatLoss of buried lines to the ground, on the outside area of the pipe
@@ -33,6 +35,7 @@ public record Practice(
     Optional<Fraction> reliefShare,
     Optional<Length> depth,
     Optional<Volume> load,
+    Optional<LiquidRate> truckDraws,
     Optional<Time> roadOut,
     Optional<Time> nightOut,
     Optional<Time> waterDoubles,

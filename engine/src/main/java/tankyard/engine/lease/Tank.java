@@ -4,6 +4,7 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Volume;
 
 /**
@@ -18,6 +19,11 @@ import tankyard.engine.units.Volume;
  * @param pumpOn level at which the injection pump starts
  * @param pumpOff level at which it stops
  * @param load what a truck takes
+ * @param ventBore clear bore of the vent on its roof; without it what the roof feels is not checked
+ * @param ventLifts pressure at which the vent lets out; none for an open pipe
+ * @param ventDraws vacuum at which it lets air in; none for an open pipe
+ * @param roofPressure most pressure under the roof; by the catalogue where it is not said
+ * @param roofVacuum most vacuum under the roof; by the catalogue where it is not said
  */
 @RecordBuilder
 public record Tank(
@@ -37,7 +43,12 @@ public record Tank(
     Optional<Length> switchHeight,
     Optional<Length> pumpOn,
     Optional<Length> pumpOff,
-    Optional<Volume> load)
+    Optional<Volume> load,
+    Optional<Length> ventBore,
+    Optional<Pressure> ventLifts,
+    Optional<Pressure> ventDraws,
+    Optional<Pressure> roofPressure,
+    Optional<Pressure> roofVacuum)
     implements Thing {
 
   /** What it holds. */

@@ -48,6 +48,11 @@ public final class Assumptions {
         Defaults.RELIEF_SHARE);
     missing("", practice.depth(), "lines buried", Defaults.DEPTH);
     missing("", practice.load(), "a truck takes", Defaults.LOAD);
+    if (lease.tanks().stream()
+        .anyMatch(
+            t -> t.status().stays() && t.duty() == Tank.Duty.OIL && t.ventBore().isPresent())) {
+      missing("", practice.truckDraws(), "a truck's pump draws", Defaults.TRUCK_DRAWS);
+    }
     missing("", practice.roadOut(), "the road may be out", Defaults.ROAD_OUT);
     if (lease.wells().stream().anyMatch(w -> w.headTemperature().isPresent())) {
       missing("", practice.heatLoss(), "buried lines lose", Defaults.HEAT_LOSS);

@@ -66,6 +66,7 @@ public final class CaseReport {
         Storage.of(study),
         Overflows.of(study),
         Switches.of(study),
+        TankBreathing.of(study, new TankGas(study, gaugePa)),
         Injections.of(study, injection),
         Suctions.of(study),
         SharedLines.of(study, gathering),

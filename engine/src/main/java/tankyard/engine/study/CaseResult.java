@@ -17,6 +17,7 @@ public record CaseResult(
     StorageResult storage,
     List<OverflowResult> overflows,
     List<SwitchResult> switches,
+    List<BreathingResult> breathing,
     List<InjectionResult> injections,
     List<SuctionResult> suctions,
     List<SharedLine> shared,
@@ -29,6 +30,7 @@ public record CaseResult(
     gunBarrels = List.copyOf(gunBarrels);
     overflows = List.copyOf(overflows);
     switches = List.copyOf(switches);
+    breathing = List.copyOf(breathing);
     injections = List.copyOf(injections);
     suctions = List.copyOf(suctions);
     shared = List.copyOf(shared);

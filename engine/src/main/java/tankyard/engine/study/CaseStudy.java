@@ -221,6 +221,11 @@ public final class CaseStudy {
     return gas;
   }
 
+  /** Oil and water of all wells in this case. */
+  public LiquidRate allFluid() {
+    return barrels(wells.values().stream().mapToDouble(WellFlow::fluid).sum());
+  }
+
   /** Oil of all wells in this case. */
   public LiquidRate allOil() {
     return barrels(wells.values().stream().mapToDouble(WellFlow::oil).sum());

@@ -8,10 +8,12 @@ import tankyard.engine.lease.Site;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Rotation;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Source;
 
@@ -31,6 +33,9 @@ public final class Defaults {
 
   /** On the outside area of the pipe. Moist soil round a 2 in line takes about twice that. */
   public static final HeatLoss HEAT_LOSS = HeatLoss.ofBtuPerHourSquareFootFahrenheit(1);
+
+  /** A load in half an hour. */
+  public static final LiquidRate TRUCK_DRAWS = LiquidRate.of(360, Unit.BARREL_PER_HOUR);
 
   public static final Time NIGHT_OUT = Time.ofHours(12);
   public static final Time REACTION = Time.ofMinutes(30);

@@ -52,6 +52,11 @@ final class LeaseGas {
     return Atmosphere.at(site.altitude().map(Elevation::metres).orElse(Defaults.ALTITUDE.metres()));
   }
 
+  /** Against air. */
+  double gravity() {
+    return gravity;
+  }
+
   AbsolutePressure air() {
     return air;
   }

@@ -57,6 +57,7 @@ import tankyard.engine.checks.tanks.OverflowSizeCheck;
 import tankyard.engine.checks.tanks.SwitchHeightCheck;
 import tankyard.engine.checks.tanks.SwitchMissingCheck;
 import tankyard.engine.checks.tanks.SwitchRoomCheck;
+import tankyard.engine.checks.tanks.VentCheck;
 import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
@@ -119,6 +120,7 @@ public final class AllChecks {
           new OverflowMissingCheck(),
           new SwitchHeightCheck(),
           new SwitchRoomCheck(),
+          new VentCheck(),
           new SwitchMissingCheck(),
           new LoadCheck(),
           new BermHeightCheck(),

@@ -4,8 +4,8 @@
  * <p>Start at {@link tankyard.engine.checks.tanks.OilStorageCheck} and {@link
  * tankyard.engine.checks.tanks.WaterHoursCheck}: days the road may be out, hours the injection pump
  * may be down. Then the overflow against all the fluid that comes when the dump valve sticks, the
- * high switch, and the berm round all of it.
+ * high switch, the vents, and the berm round all of it.
  *
- * <p>Heights above the tank's own bottom. Left out: vents and what they breathe.
+ * <p>Heights above the tank's own bottom. Left out: vents against fire.
  */
 package tankyard.engine.checks.tanks;

@@ -14,6 +14,8 @@ public enum Figure {
   PART(Unit.PSI, 2, Unit.KILOPASCAL, 1),
   /** A pressure beside which a psi is nothing. */
   HIGH(Unit.PSI, 0, Unit.KILOPASCAL, 0),
+  /** A pressure under a tank's roof. */
+  OUNCES(Unit.OUNCE_PER_SQUARE_INCH, 2, Unit.KILOPASCAL, 3),
   DISTANCE(Unit.FOOT, 0, Unit.METRE, 0),
   HEIGHT(Unit.FOOT, 2, Unit.METRE, 2),
   /** A height that is measured in inches. */
@@ -21,6 +23,7 @@ public enum Figure {
   RATE(Unit.BARREL_PER_DAY, 0, Unit.CUBIC_METRE_PER_DAY, 1),
   VOLUME(Unit.BARREL, 1, Unit.CUBIC_METRE, 1),
   GAS(Unit.MCF_PER_DAY, 1, Unit.STANDARD_CUBIC_METRE_PER_DAY, 0),
+  BREATH(Unit.CUBIC_FOOT_PER_HOUR, 0, Unit.STANDARD_CUBIC_METRE_PER_DAY, 0),
   SHARE(Unit.PERCENT, 0, Unit.PERCENT, 0),
   BORE(Unit.INCH, 1, Unit.MILLIMETRE, 0),
   BARRELS_A_FOOT(Unit.BARREL, 2, Unit.CUBIC_METRE, 3),

@@ -30,6 +30,7 @@ public final class LeaseReport {
     sections.addAll(GunBarrelSection.of(draft));
     sections.addAll(TankSection.of(draft));
     sections.addAll(SwitchSection.of(draft));
+    sections.addAll(VentSection.of(draft));
     sections.addAll(OverflowSection.of(draft));
     sections.addAll(InjectionSection.of(draft));
     sections.addAll(OutlookSection.of(draft));

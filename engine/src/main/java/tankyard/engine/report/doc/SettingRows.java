@@ -183,10 +183,23 @@ final class SettingRows {
             c -> c.switches().stream().filter(s -> s.tankId().equals(tank.id())),
             Comparator.comparingDouble(s -> s.highest().value().metres()))
         .ifPresent(high -> highSwitch(tank, high));
+    tank.ventBore().ifPresent(bore -> vent(tank));
     if (tank.duty() == Tank.Duty.WATER) {
       row(tank.name() + ", pump starts", height(tank.pumpOn()), "a float or switch", "");
       row(tank.name() + ", pump stops", height(tank.pumpOff()), "above its nozzle", "");
     }
+  }
+
+  private void vent(Tank tank) {
+    row(
+        tank.name() + ", vent",
+        "lets out at " + ounces(tank.ventLifts()) + ", in at " + ounces(tank.ventDraws()),
+        "nothing may shut or freeze it; what it breathes can kill and burn",
+        "");
+  }
+
+  private String ounces(Optional<Pressure> lifts) {
+    return lifts.map(p -> draft.words(Figure.OUNCES, p)).orElse("nothing: an open pipe");
   }
 
   private static String height(Optional<Length> typed) {
