@@ -51,7 +51,7 @@ final class DemoCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Target folder = new Target("--out", out);
-    Results results = errand.results(errand.demoLease(), LeaseChoice.day(date));
+    Results results = errand.resultsAndCures(errand.demoLease(), LeaseChoice.day(date));
     Products products = new Products(results, UnitSystem.FIELD, dark);
     String where = Path.of(out).toAbsolutePath().normalize().toString();
     List<String> written = products.writeAll(folder);

@@ -41,10 +41,14 @@ final class Errand {
     }
   }
 
-  /** Works a lease out for the reports. */
+  /** Works a lease out, for what tells nothing of what would help. */
   Results results(Lease lease, LocalDate date) {
     Tankyard tankyard = Tankyard.with(source, date);
-    return Results.of(tankyard.answer(lease), tankyard.catalog(), date)
-        .withCures(tankyard.cures(lease, Cancel.NEVER));
+    return Results.of(tankyard.answer(lease), tankyard.catalog(), date);
+  }
+
+  /** The same with what would help: a dozen answers more. */
+  Results resultsAndCures(Lease lease, LocalDate date) {
+    return results(lease, date).withCures(Tankyard.with(source, date).cures(lease, Cancel.NEVER));
   }
 }

@@ -40,6 +40,10 @@ final class LeaseChoice {
     return errand.results(withCases(read(file)), day(date));
   }
 
+  Results resultsAndCures(Errand errand) throws IOException {
+    return errand.resultsAndCures(withCases(read(file)), day(date));
+  }
+
   static Lease read(String typed) throws IOException {
     Path path;
     try {

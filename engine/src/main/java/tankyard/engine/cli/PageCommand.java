@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import tankyard.engine.report.doc.Page;
+import tankyard.engine.report.doc.Results;
 import tankyard.engine.report.sheet.PlainSheet;
 import tankyard.engine.units.UnitSystem;
 
@@ -53,7 +54,8 @@ final class PageCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    errand.print(PlainSheet.print(page.of(choice.results(errand), units)));
+    Results results = page.tellsCures() ? choice.resultsAndCures(errand) : choice.results(errand);
+    errand.print(PlainSheet.print(page.of(results, units)));
     return 0;
   }
 }

@@ -84,7 +84,7 @@ final class SizeCommand implements Callable<Integer> {
     Optional<Target> billTo = bill.map(t -> new Target("--bill", t));
     Optional<Target> mapTo = map.map(SizeCommand::mapTarget);
     Optional<Target> allTo = out.map(t -> new Target("--out", t));
-    Products products = new Products(choice.results(errand), units, dark);
+    Products products = new Products(choice.resultsAndCures(errand), units, dark);
     List<String> written = new ArrayList<>();
     billTo.ifPresent(t -> t.write(products.bill()));
     billTo.ifPresent(t -> written.add(t.toString()));

@@ -1,5 +1,6 @@
 package tankyard.engine.window;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.units.Pressure;
@@ -19,6 +20,7 @@ import tankyard.engine.units.Pressure;
  * @param notValid where more gas comes than a vessel full of liquid can have: the window is for one
  *     that stands full
  */
+@RecordBuilder
 public record Window(
     String separatorId,
     String separatorName,
@@ -32,7 +34,8 @@ public record Window(
     Pressure buildUp,
     Optional<Setting> recommended,
     Optional<Setting> setting,
-    Optional<GasBreak> notValid) {
+    Optional<GasBreak> notValid)
+    implements WindowBuilder.With {
 
   public Window {
     needed = List.copyOf(needed);

@@ -1,5 +1,6 @@
 package tankyard.engine.report.doc;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ import tankyard.engine.window.Window;
  * @param pipeNames what the catalogue calls each pipe, by id
  * @param date printed on top
  */
+@RecordBuilder
 public record Results(
     Lease lease,
     List<CaseResult> cases,
@@ -41,7 +43,8 @@ public record Results(
     List<Assumption> assumptions,
     List<CureBook> cures,
     Map<String, String> pipeNames,
-    LocalDate date) {
+    LocalDate date)
+    implements ResultsBuilder.With {
   public Results {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
@@ -75,23 +78,6 @@ public record Results(
         a.assumptions(),
         List.of(),
         names,
-        date);
-  }
-
-  /** The same with what would help. */
-  public Results withCures(List<CureBook> found) {
-    return new Results(
-        lease,
-        cases,
-        windows,
-        berm,
-        outlook,
-        findings,
-        bill,
-        diagnoses,
-        assumptions,
-        found,
-        pipeNames,
         date);
   }
 

@@ -3,6 +3,7 @@ package tankyard.engine.report.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,36 +59,10 @@ class PageTest {
   void aWindowWithoutASettingSaysSo() throws Exception {
     Results p1 = Examples.of("p1-osage-bend");
     Results shut =
-        new Results(
-            p1.lease(),
-            p1.cases(),
+        p1.withWindows(
             p1.windows().stream()
-                .map(
-                    w ->
-                        new tankyard.engine.window.Window(
-                            w.separatorId(),
-                            w.separatorName(),
-                            w.least(),
-                            w.most(),
-                            w.needed(),
-                            w.allowed(),
-                            w.tankAlone(),
-                            w.oilLeg(),
-                            w.notChecked(),
-                            w.buildUp(),
-                            java.util.Optional.empty(),
-                            java.util.Optional.empty(),
-                            w.notValid()))
-                .toList(),
-            p1.berm(),
-            p1.outlook(),
-            p1.findings(),
-            p1.bill(),
-            p1.diagnoses(),
-            p1.assumptions(),
-            p1.cures(),
-            p1.pipeNames(),
-            p1.date());
+                .map(w -> w.withSetting(Optional.empty()).withRecommended(Optional.empty()))
+                .toList());
 
     assertThat(row(Page.SETTINGS.of(shut, UnitSystem.FIELD), "Set to", "Separator, regulator"))
         .contains("nothing works");
