@@ -2,7 +2,9 @@ package tankyard.engine.checks;
 
 import java.util.HashMap;
 import java.util.Map;
+import tankyard.engine.lease.Service;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.LineResult;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.window.Window;
 
@@ -39,8 +41,12 @@ public record AtFullFlow(Map<String, Double> addedPsi) {
     return reached ? box + addedPsi.getOrDefault(well.separatorId(), 0.0) : box;
   }
 
-  /** On a flow line; with several separators the most any of them adds. */
-  public double flowLinePsi() {
-    return addedPsi.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  /** The highest in a line; with several separators the most any of them adds to a flow line. */
+  public double highestPsi(LineResult line) {
+    double added =
+        line.service() == Service.FLOW_LINE
+            ? addedPsi.values().stream().mapToDouble(Double::doubleValue).max().orElse(0)
+            : 0;
+    return line.highest().toPsi() + added;
   }
 }

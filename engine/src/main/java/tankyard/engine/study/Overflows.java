@@ -13,7 +13,7 @@ final class Overflows {
   private Overflows() {}
 
   static List<OverflowResult> of(CaseStudy study) {
-    LiquidRate all = CaseStudy.barrels(study.wells().stream().mapToDouble(WellFlow::fluid).sum());
+    LiquidRate all = study.allFluid();
     return study.survey().laid().values().stream()
         .filter(l -> l.line().service() == Service.OVERFLOW)
         .map(l -> new OverflowResult(l.id(), new Overflow(l.pipe().bore()).selfVenting(), all))

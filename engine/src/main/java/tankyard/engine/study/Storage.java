@@ -30,10 +30,9 @@ final class Storage {
 
   private Storage(CaseStudy study) {
     this.study = study;
-    List<WellFlow> wells = study.wells();
-    oil = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::oilDay).sum());
-    water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::waterDay).sum());
-    allFluid = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::fluid).sum());
+    oil = CaseStudy.barrels(study.wells().stream().mapToDouble(WellFlow::oilDay).sum());
+    water = study.waterDay();
+    allFluid = study.allFluid();
     allPumps = CaseStudy.barrels(Injections.allPumps(study));
   }
 

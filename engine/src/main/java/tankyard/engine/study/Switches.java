@@ -26,9 +26,8 @@ final class Switches {
 
   static List<SwitchResult> of(CaseStudy study) {
     Switches switches = new Switches(study);
-    List<WellFlow> wells = study.wells();
-    LiquidRate all = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::fluid).sum());
-    LiquidRate water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::water).sum());
+    LiquidRate all = study.allFluid();
+    LiquidRate water = study.allWater();
     List<SwitchResult> found = new ArrayList<>();
     study.survey().tanks(Tank.Duty.OIL).forEach(t -> found.add(switches.result(t, all)));
     study.survey().tanks(Tank.Duty.WATER).forEach(t -> found.add(switches.result(t, water)));

@@ -8,7 +8,6 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.checks.Worst;
-import tankyard.engine.lease.Service;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.units.Pressure;
@@ -30,10 +29,9 @@ public final class ColdLaminarCheck implements Check {
   public List<Finding> look(Evidence evidence) {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
-      double builtUp = AtFullFlow.of(evidence, result).flowLinePsi();
+      AtFullFlow full = AtFullFlow.of(evidence, result);
       for (LineResult line : result.lines()) {
-        double added = line.service() == Service.FLOW_LINE ? builtUp : 0;
-        double once = line.highest().toPsi() + added;
+        double once = full.highestPsi(line);
         double twice = once + line.friction().value().toPsi();
         line.rating()
             .filter(r -> line.isColdLaminar() && once <= r.toPsi() && twice > r.toPsi())

@@ -29,10 +29,9 @@ public final class PipeRatingCheck implements Check {
   public List<Finding> look(Evidence evidence) {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
-      double builtUp = AtFullFlow.of(evidence, result).flowLinePsi();
+      AtFullFlow full = AtFullFlow.of(evidence, result);
       for (LineResult line : result.lines()) {
-        double added = line.service() == Service.FLOW_LINE ? builtUp : 0;
-        double highest = line.highest().toPsi() + added;
+        double highest = full.highestPsi(line);
         line.rating()
             .filter(rating -> highest > rating.toPsi())
             .ifPresent(
