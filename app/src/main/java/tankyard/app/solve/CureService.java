@@ -2,7 +2,6 @@ package tankyard.app.solve;
 
 import java.util.List;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,14 +25,12 @@ public final class CureService {
 
   private final LeaseStore store;
   private final CureSolver solver;
-  private final Executor background;
-  private final Executor window;
+  private final LatestJob job;
   private final ReadOnlyObjectWrapper<State> state =
       new ReadOnlyObjectWrapper<>(this, "state", State.NOT_ASKED);
   private final ReadOnlyObjectWrapper<List<CureBook>> books =
       new ReadOnlyObjectWrapper<>(this, "books", List.of());
   private final ReadOnlyStringWrapper failure = new ReadOnlyStringWrapper(this, "failure", "");
-  private AtomicBoolean overtaken = new AtomicBoolean();
 
   /**
    * A service that waits to be asked.
@@ -44,8 +41,7 @@ public final class CureService {
   public CureService(LeaseStore store, CureSolver solver, Executor background, Executor window) {
     this.store = store;
     this.solver = solver;
-    this.background = background;
-    this.window = window;
+    this.job = new LatestJob("What would help could not be worked out", background, window);
     store.leaseProperty().addListener((o, before, after) -> forget());
   }
 
@@ -66,34 +62,9 @@ public final class CureService {
   /** Works it out for the lease as it is. */
   public void ask() {
     forget();
-    AtomicBoolean mine = overtaken;
     state.set(State.WORKING);
     Lease lease = store.lease();
-    background.execute(
-        () -> {
-          if (!mine.get()) {
-            run(lease, mine);
-          }
-        });
-  }
-
-  private void run(Lease lease, AtomicBoolean mine) {
-    try {
-      List<CureBook> found = solver.cures(lease, mine::get);
-      publish(mine, () -> show(found));
-    } catch (RuntimeException | Error e) {
-      // The owner must be told, or "working it out" would stand there for ever.
-      publish(mine, () -> fail(e));
-    }
-  }
-
-  private void publish(AtomicBoolean mine, Runnable show) {
-    window.execute(
-        () -> {
-          if (!mine.get()) {
-            show.run();
-          }
-        });
+    job.start(cancel -> solver.cures(lease, cancel), this::show, this::fail);
   }
 
   private void show(List<CureBook> found) {
@@ -101,14 +72,13 @@ public final class CureService {
     state.set(State.SHOWN);
   }
 
-  private void fail(Throwable e) {
-    failure.set(String.valueOf(e.getMessage()));
+  private void fail(String words) {
+    failure.set(words);
     state.set(State.FAILED);
   }
 
   private void forget() {
-    overtaken.set(true);
-    overtaken = new AtomicBoolean();
+    job.overtake();
     books.set(List.of());
     failure.set("");
     state.set(State.NOT_ASKED);

@@ -2,7 +2,6 @@ package tankyard.app.solve;
 
 import java.util.Optional;
 import java.util.concurrent.Executor;
-import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -10,6 +9,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
 import tankyard.app.edit.LeaseStore;
+import tankyard.engine.api.Cancel;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 
@@ -20,14 +20,12 @@ import tankyard.engine.lease.Lease;
 public final class SolveService {
   private final LeaseStore store;
   private final LeaseSolver solver;
-  private final Executor background;
-  private final Executor window;
+  private final LatestJob job;
   private final ReadOnlyObjectWrapper<Solved> latest = new ReadOnlyObjectWrapper<>(this, "latest");
   private final ReadOnlyObjectWrapper<Freshness> freshness =
       new ReadOnlyObjectWrapper<>(this, "freshness", Freshness.STALE);
   private final ReadOnlyStringWrapper failure = new ReadOnlyStringWrapper(this, "failure", "");
   private final BooleanProperty live = new SimpleBooleanProperty(this, "live", true);
-  private AtomicBoolean overtaken = new AtomicBoolean();
 
   /**
    * A service that starts with the store's lease at once.
@@ -39,8 +37,7 @@ public final class SolveService {
   public SolveService(LeaseStore store, LeaseSolver solver, Executor background, Executor window) {
     this.store = store;
     this.solver = solver;
-    this.background = background;
-    this.window = window;
+    this.job = new LatestJob("The lease could not be worked out", background, window);
     store.leaseProperty().addListener((o, before, after) -> leaseChanged());
     live.addListener((o, was, is) -> leaseChanged());
     solve();
@@ -76,23 +73,15 @@ public final class SolveService {
 
   /** Works the current lease out, live or not. */
   public void solve() {
-    overtaken.set(true);
-    AtomicBoolean mine = new AtomicBoolean();
-    overtaken = mine;
     freshness.set(Freshness.SOLVING);
     Lease lease = store.lease();
     long revision = store.revision();
-    background.execute(
-        () -> {
-          if (!mine.get()) {
-            run(lease, revision, mine);
-          }
-        });
+    job.start(cancel -> timed(lease, revision, cancel), this::show, this::fail);
   }
 
   /** Gives up what is under way. */
   public void stop() {
-    overtaken.set(true);
+    job.overtake();
   }
 
   private void leaseChanged() {
@@ -100,31 +89,15 @@ public final class SolveService {
     if (live.get() && !known) {
       solve();
     } else {
-      overtaken.set(true);
+      job.overtake();
       freshness.set(known ? Freshness.CURRENT : Freshness.STALE);
     }
   }
 
-  private void run(Lease lease, long revision, AtomicBoolean mine) {
+  private Solved timed(Lease lease, long revision, Cancel cancel) {
     long start = System.nanoTime();
-    try {
-      LeaseAnswer answer = solver.solve(lease, mine::get);
-      long millis = (System.nanoTime() - start) / 1_000_000;
-      publish(mine, () -> show(new Solved(revision, answer, millis)));
-    } catch (RuntimeException | Error e) {
-      // Whatever goes wrong in there, the drawing must stay usable and the owner must be told; an
-      // error that got away would leave "working it out" on the screen for ever.
-      publish(mine, () -> fail(e));
-    }
-  }
-
-  private void publish(AtomicBoolean mine, Runnable show) {
-    window.execute(
-        () -> {
-          if (!mine.get()) {
-            show.run();
-          }
-        });
+    LeaseAnswer answer = solver.solve(lease, cancel);
+    return new Solved(revision, answer, (System.nanoTime() - start) / 1_000_000);
   }
 
   private void show(Solved solved) {
@@ -133,11 +106,8 @@ public final class SolveService {
     freshness.set(Freshness.CURRENT);
   }
 
-  private void fail(Throwable e) {
-    String words = e.getMessage() == null ? e.toString() : e.getMessage();
+  private void fail(String words) {
     failure.set(words);
     freshness.set(Freshness.FAILED);
-    System.getLogger(SolveService.class.getName())
-        .log(System.Logger.Level.WARNING, "The lease could not be worked out", e);
   }
 }

@@ -17,7 +17,7 @@ import tankyard.app.example.NoAnswer;
 import tankyard.app.example.SmallLease;
 
 class SolveServiceTest {
-  private static final Logger LOG = Logger.getLogger(SolveService.class.getName());
+  private static final Logger LOG = Logger.getLogger(LatestJob.class.getName());
 
   @BeforeAll
   static void the_log_of_a_failure_that_is_meant_stays_out_of_the_build() {
