@@ -7,6 +7,16 @@ public final class FeetInches {
 
   private FeetInches() {}
 
+  /** As for a gauge line, with feet and inches both: {@code 14 ft 0 in}. */
+  public static String onTape(Length length, Rounding rounding) {
+    double exact = length.toFeet() * QUARTERS_IN_A_FOOT;
+    long quarters = Math.round(rounding.round(exact, 0));
+    return Math.floorDiv(quarters, QUARTERS_IN_A_FOOT)
+        + " ft "
+        + inches(Math.floorMod(quarters, QUARTERS_IN_A_FOOT));
+  }
+
+  /** For a sentence, without what is nothing: {@code 14 ft}. */
   public static String print(Length length) {
     long quarters = Math.round(length.toFeet() * QUARTERS_IN_A_FOOT);
     String sign = quarters < 0 ? "-" : "";

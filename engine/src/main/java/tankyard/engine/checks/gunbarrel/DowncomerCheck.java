@@ -24,22 +24,11 @@ public final class DowncomerCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return Barrels.each(
+    return Barrels.atSurge(
         evidence,
-        (designCase, barrel, worst) ->
-            barrel
-                .leg()
-                .filter(leg -> shortBy(barrel, leg) > 0)
-                .ifPresent(
-                    leg ->
-                        worst.add(
-                            barrel.gunBarrelId(),
-                            shortBy(barrel, leg),
-                            () -> finding(evidence, designCase, barrel, leg))));
-  }
-
-  private static double shortBy(GunBarrelResult barrel, GunBarrelResult.AtSurge leg) {
-    return barrel.surge().value().toBarrelsPerDay() - leg.downcomer().value().toBarrelsPerDay();
+        (barrel, leg) ->
+            barrel.surge().value().toBarrelsPerDay() - leg.downcomer().value().toBarrelsPerDay(),
+        (designCase, barrel, leg) -> finding(evidence, designCase, barrel, leg));
   }
 
   private Finding finding(
@@ -50,17 +39,17 @@ public final class DowncomerCheck implements Check {
     double surge = barrel.surge().value().toBarrelsPerDay();
     double swallows = leg.downcomer().value().toBarrelsPerDay();
     Versus rate = Versus.of(swallows, surge, Unit.BARREL_PER_DAY, 0);
-    List<String> ways =
-        new ArrayList<>(
-            Barrels.sizes(
-                leg,
-                size -> size.downcomer().value().toBarrelsPerDay() >= surge,
-                (name, size) ->
-                    "Tee and downcomer of "
-                        + name
-                        + ": "
-                        + Barrels.barrels(size.downcomer().value().toBarrelsPerDay())
-                        + "."));
+    List<String> ways = new ArrayList<>();
+    Barrels.size(
+            leg,
+            size -> size.downcomer().value().toBarrelsPerDay() >= surge,
+            size ->
+                "Tee and downcomer of "
+                    + size.name()
+                    + ": "
+                    + Barrels.barrels(size.downcomer().value().toBarrelsPerDay())
+                    + ".")
+        .ifPresent(ways::add);
     ways.add(
         "Hold the surge to "
             + Barrels.barrels(Math.floor(swallows))

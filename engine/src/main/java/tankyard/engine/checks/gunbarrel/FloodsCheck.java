@@ -26,18 +26,10 @@ public final class FloodsCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return Barrels.each(
+    return Barrels.atSurge(
         evidence,
-        (designCase, barrel, worst) ->
-            barrel
-                .leg()
-                .filter(leg -> leg.over().toBarrelsPerDay() > 0)
-                .ifPresent(
-                    leg ->
-                        worst.add(
-                            barrel.gunBarrelId(),
-                            leg.over().toBarrelsPerDay(),
-                            () -> finding(evidence, designCase, barrel, leg))));
+        (barrel, leg) -> leg.over().toBarrelsPerDay(),
+        (designCase, barrel, leg) -> finding(evidence, designCase, barrel, leg));
   }
 
   private Finding finding(
@@ -47,12 +39,12 @@ public final class FloodsCheck implements Check {
       GunBarrelResult.AtSurge leg) {
     Versus rate = Versus.of(leg.most().value(), barrel.surge().value(), Unit.BARREL_PER_DAY, 0);
     boolean overTheTop = leg.oilSpare().filter(spare -> spare.metres() < 0).isPresent();
-    List<String> ways =
-        new ArrayList<>(
-            Barrels.sizes(
-                leg,
-                size -> size.loss().value().metres() < leg.loss().value().metres(),
-                (name, size) -> "A leg of " + name + "."));
+    List<String> ways = new ArrayList<>();
+    Barrels.size(
+            leg,
+            size -> size.loss().value().metres() < leg.loss().value().metres(),
+            size -> "A leg of " + size.name() + ".")
+        .ifPresent(ways::add);
     ways.add("Lower the weir: it leaves more height for the leg, and lowers the interface.");
     ways.add(Barrels.STAGGER);
     return Finding.of(

@@ -28,18 +28,10 @@ public final class LegSizeCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return Barrels.each(
+    return Barrels.atSurge(
         evidence,
-        (designCase, barrel, worst) ->
-            barrel
-                .leg()
-                .filter(leg -> leg.loss().value().metres() > MOST.metres())
-                .ifPresent(
-                    leg ->
-                        worst.add(
-                            barrel.gunBarrelId(),
-                            leg.loss().value().metres(),
-                            () -> finding(evidence, designCase, barrel, leg))));
+        (barrel, leg) -> leg.loss().value().metres() - MOST.metres(),
+        (designCase, barrel, leg) -> finding(evidence, designCase, barrel, leg));
   }
 
   private Finding finding(
@@ -48,19 +40,19 @@ public final class LegSizeCheck implements Check {
       GunBarrelResult barrel,
       GunBarrelResult.AtSurge leg) {
     Versus loss = Versus.of(leg.loss().value(), MOST, Unit.INCH, 1);
-    List<String> ways =
-        new ArrayList<>(
-            Barrels.sizes(
-                leg,
-                size -> size.loss().value().metres() <= MOST.metres(),
-                (name, size) ->
-                    "A leg of "
-                        + name
-                        + ": "
-                        + Barrels.inches(size.loss().value())
-                        + " lost, interface at "
-                        + Barrels.feet(size.interfaceHeight().value())
-                        + "."));
+    List<String> ways = new ArrayList<>();
+    Barrels.size(
+            leg,
+            size -> size.loss().value().metres() <= MOST.metres(),
+            size ->
+                "A leg of "
+                    + size.name()
+                    + ": "
+                    + Barrels.inches(size.loss().value())
+                    + " lost, interface at "
+                    + Barrels.feet(size.interfaceHeight().value())
+                    + ".")
+        .ifPresent(ways::add);
     ways.add(Barrels.STAGGER);
     return Finding.of(
             id(),

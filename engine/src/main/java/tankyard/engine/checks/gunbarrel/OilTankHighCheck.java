@@ -13,13 +13,9 @@ import tankyard.engine.study.GunBarrelFall;
 import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
-import tankyard.engine.working.Source;
 
 /** The oil can't run to its tank: inlet and line loss stand higher than the oil outlet. */
 public final class OilTankHighCheck implements Check {
-  private static final Source SOURCE =
-      Source.definition("a line open to the air at both ends runs by its fall alone");
-
   @Override
   public String id() {
     return "gun-barrel-oil-tank-high";
@@ -27,15 +23,10 @@ public final class OilTankHighCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return Barrels.each(
+    return Barrels.cantRun(
         evidence,
-        (designCase, barrel, worst) ->
-            Barrels.cantRun(
-                designCase,
-                barrel,
-                fall -> fall.service() == Service.OIL_LEG,
-                worst,
-                fall -> finding(evidence, designCase, barrel, fall)));
+        Service.OIL_LEG,
+        (designCase, barrel, fall) -> finding(evidence, designCase, barrel, fall));
   }
 
   private Finding finding(
@@ -63,7 +54,7 @@ public final class OilTankHighCheck implements Check {
                 + "; its outlet is at "
                 + heights.limit()
                 + ". The oil fills the vessel up to there and pushes the water down.",
-            SOURCE)
+            Barrels.BY_ITS_FALL)
         .inCase(designCase.designCase().id())
         .mendedBy(
             "Lower the oil tank's inlet, or raise " + name + ", by " + over + " or more.",

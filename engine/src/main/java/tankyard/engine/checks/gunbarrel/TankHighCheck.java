@@ -13,13 +13,9 @@ import tankyard.engine.study.GunBarrelFall;
 import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
-import tankyard.engine.working.Source;
 
 /** The water can't run to its tank: inlet and line loss stand higher than the weir. */
 public final class TankHighCheck implements Check {
-  private static final Source SOURCE =
-      Source.definition("a line open to the air at both ends runs by its fall alone");
-
   @Override
   public String id() {
     return "gun-barrel-tank-high";
@@ -27,15 +23,10 @@ public final class TankHighCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return Barrels.each(
+    return Barrels.cantRun(
         evidence,
-        (designCase, barrel, worst) ->
-            Barrels.cantRun(
-                designCase,
-                barrel,
-                fall -> fall.service() == Service.WATER_LEG,
-                worst,
-                fall -> finding(evidence, designCase, barrel, fall)));
+        Service.WATER_LEG,
+        (designCase, barrel, fall) -> finding(evidence, designCase, barrel, fall));
   }
 
   private Finding finding(
@@ -63,7 +54,7 @@ public final class TankHighCheck implements Check {
                 + (evenWithoutLoss
                     ? "It can't run at all: nothing pushes it."
                     : "It can't run: water and oil back up inside, and oil goes over the top."),
-            SOURCE)
+            Barrels.BY_ITS_FALL)
         .inCase(designCase.designCase().id())
         .mendedBy(ways(barrel, fall, over, name))
         .shownBy(fall.spare().working());

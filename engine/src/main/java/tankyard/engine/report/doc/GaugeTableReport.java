@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.tanks.RoundTank;
+import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Rounding;
@@ -46,7 +47,7 @@ public final class GaugeTableReport {
         "Gauge table of " + tank.name() + ", barrels from the bottom",
         new Block.Words(
             "Inside "
-                + Tape.words(tank.diameter(), Rounding.NEAREST)
+                + FeetInches.onTape(tank.diameter(), Rounding.NEAREST)
                 + " across; one foot holds "
                 + foot.words()
                 + ". Worked out from the diameter, walls and fittings not taken off: for sales the"

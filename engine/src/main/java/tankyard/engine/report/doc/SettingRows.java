@@ -203,7 +203,7 @@ final class SettingRows {
   }
 
   private static String height(Optional<Length> typed) {
-    return typed.map(h -> Tape.words(h, Rounding.NEAREST)).orElse("not chosen");
+    return typed.map(h -> FeetInches.onTape(h, Rounding.NEAREST)).orElse("not chosen");
   }
 
   private void highSwitch(Tank tank, SwitchResult high) {
@@ -214,9 +214,9 @@ final class SettingRows {
     String mark = draft.mark(highest.working());
     row(
         tank.name() + ", high switch",
-        lower.metres() > 0 ? Tape.words(lower, Rounding.DOWN) : "no height is low enough",
+        lower.metres() > 0 ? FeetInches.onTape(lower, Rounding.DOWN) : "no height is low enough",
         asBuilt
-            ? "as drawn; may sit up to " + Tape.words(highest.value(), Rounding.DOWN)
+            ? "as drawn; may sit up to " + FeetInches.onTape(highest.value(), Rounding.DOWN)
             : "the highest that leaves room for what still comes",
         mark);
   }

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tankyard.engine.report.Examples;
+import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Rounding;
 import tankyard.engine.units.UnitSystem;
@@ -89,6 +90,6 @@ class PageTest {
     "11.9999, NEAREST, 12 ft 0 in"
   })
   void aTapeReadsInQuartersOfAnInch(double feet, Rounding rounding, String words) {
-    assertThat(Tape.words(Length.ofFeet(feet), rounding)).isEqualTo(words);
+    assertThat(FeetInches.onTape(Length.ofFeet(feet), rounding)).isEqualTo(words);
   }
 }
