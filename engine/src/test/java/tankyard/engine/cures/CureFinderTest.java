@@ -3,7 +3,6 @@ package tankyard.engine.cures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,23 +12,15 @@ import tankyard.engine.api.Cancel;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.PriceList;
+import tankyard.engine.designs.ExampleLease;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.OwnPipe;
-import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.units.Length;
 
 /** A cure says what the lease would say if it were drawn. */
 class CureFinderTest {
   private static final Tankyard TANKYARD =
       new Tankyard(Catalog.empty(), PriceList.empty(), LocalDate.of(2026, 5, 1));
-
-  private static Lease example(String name) {
-    try {
-      return LeaseFiles.read(Path.of("../docs/examples", name + ".lease.json"));
-    } catch (Exception e) {
-      throw new IllegalStateException(e);
-    }
-  }
 
   private static CureBook book(Lease lease) {
     return TANKYARD.cures(lease, Cancel.NEVER).get(0);
@@ -48,26 +39,26 @@ class CureFinderTest {
 
   @Test
   void aDeeperTrenchIsWorthWhatTheSameLeaseWithTheTrenchDrawnSays() {
-    CureResult deeper = the(book(example("p2-sandstone-knob")), "deeper-trench", "6 ft");
+    CureResult deeper = the(book(ExampleLease.of("p2-sandstone-knob")), "deeper-trench", "6 ft");
 
     assertThat(deeper.least().orElseThrow().toPsi())
-        .isCloseTo(least(example("p2-sandstone-knob-deeper")), within(1e-9));
+        .isCloseTo(least(ExampleLease.of("p2-sandstone-knob-deeper")), within(1e-9));
     assertThat(deeper.gained().toPsi()).isCloseTo(2.8, within(0.1)); // by hand: 14.5 and 11.7
     assertThat(deeper.billing()).isEqualTo(CureResult.Billing.PART);
   }
 
   @Test
   void aBiggerLegIsWorthWhatTheSameLeaseInTheBiggerPipeSays() {
-    CureResult bigger = the(book(example("p2-sandstone-knob-2in")), "bigger-leg", "3-in");
+    CureResult bigger = the(book(ExampleLease.of("p2-sandstone-knob-2in")), "bigger-leg", "3-in");
 
     assertThat(bigger.least().orElseThrow().toPsi())
-        .isCloseTo(least(example("p2-sandstone-knob")), within(1e-9));
+        .isCloseTo(least(ExampleLease.of("p2-sandstone-knob")), within(1e-9));
     assertThat(bigger.gained().toPsi()).isCloseTo(2.1, within(0.4)); // by hand: 16.6 and 14.5
   }
 
   @Test
   void aDumpValveOfTwiceTheCvSavesThreeQuartersOfWhatIsLostInIt() {
-    Lease lease = example("p2-sandstone-knob");
+    Lease lease = ExampleLease.of("p2-sandstone-knob");
     double valve = TANKYARD.answer(lease).windows().get(0).least().orElseThrow().valve().toPsi();
 
     assertThat(the(book(lease), "bigger-dump-valve", "twice").gained().toPsi())
@@ -76,7 +67,7 @@ class CureFinderTest {
 
   @Test
   void aTankMovedToTheBatteryNoLongerFeelsTheHill() {
-    CureResult moved = the(book(example("p2-sandstone-knob")), "tank-at-battery", "moved");
+    CureResult moved = the(book(ExampleLease.of("p2-sandstone-knob")), "tank-at-battery", "moved");
 
     assertThat(moved.least().orElseThrow().toPsi()).isBetween(7.0, 9.0);
     assertThat(moved.care()).contains("not in the bill");
@@ -84,7 +75,7 @@ class CureFinderTest {
 
   @Test
   void waterBroughtBackComesFirstOnTheWaxyLease() {
-    CureBook book = book(example("p6-black-wax"));
+    CureBook book = book(ExampleLease.of("p6-black-wax"));
     CureResult water = the(book, "water-back", "small line");
 
     assertThat(book.toMend()).isPositive();
@@ -99,23 +90,24 @@ class CureFinderTest {
 
   @Test
   void whereWaterCarriesTheOilAlreadyNoneIsToBeBroughtBack() {
-    assertThat(book(example("p6-black-wax-water-return")).cures())
+    assertThat(book(ExampleLease.of("p6-black-wax-water-return")).cures())
         .noneMatch(c -> c.id().startsWith("water-back"));
-    assertThat(book(example("p1-osage-bend")).cures())
+    assertThat(book(ExampleLease.of("p1-osage-bend")).cures())
         .noneMatch(c -> c.id().startsWith("water-back"));
   }
 
   @Test
   void theListRunsFromTheFewestFindingsLeft() {
     for (String name : List.of("p6-black-wax", "p6-black-wax-three-lines", "p2-sandstone-knob")) {
-      List<Integer> left = book(example(name)).cures().stream().map(CureResult::toMend).toList();
+      List<Integer> left =
+          book(ExampleLease.of(name)).cures().stream().map(CureResult::toMend).toList();
       assertThat(left).isSorted();
     }
   }
 
   @Test
   void aLegJustAsLongAsItMayBeAsksForJustTheSetting() {
-    Lease lease = example("p1-osage-bend");
+    Lease lease = ExampleLease.of("p1-osage-bend");
     TankReach reach = book(lease).reaches().get(0);
     Length longest = reach.times().get(0).longest().orElseThrow();
     Lease stretched = lease.with(lease.line("WL1").orElseThrow().withLength(Optional.of(longest)));
@@ -126,7 +118,7 @@ class CureFinderTest {
 
   @Test
   void aHigherRateReachesLessFarAndABiggerLegFarther() {
-    List<TankReach> reaches = book(example("p2-sandstone-knob-round-2in")).reaches();
+    List<TankReach> reaches = book(ExampleLease.of("p2-sandstone-knob-round-2in")).reaches();
 
     assertThat(reaches).hasSizeGreaterThan(1);
     for (TankReach reach : reaches) {
@@ -146,13 +138,13 @@ class CureFinderTest {
   void theHandSumsSayWhetherAGunBarrelsWaterRunsToTheTank() {
     // By hand: 0.4331 (10 x 1.07 + 8 x 0.855) = 7.6 psi; weir 10 + 8 x 0.855 / 1.07 = 16.4 ft above
     // ground 900, and the crest lies at 928.5.
-    List<String> hill = book(example("p2-sandstone-knob")).others();
+    List<String> hill = book(ExampleLease.of("p2-sandstone-knob")).others();
     assertThat(hill)
         .anyMatch(w -> w.contains("7.57 psi at its base") && w.contains("16.4 ft"))
         .anyMatch(w -> w.contains("13 ft short"))
         .anyMatch(w -> w.startsWith("A transfer pump") && w.contains("480 bbl/d"))
         .anyMatch(w -> w.startsWith("Another route"));
-    assertThat(book(example("p6-black-wax")).others())
+    assertThat(book(ExampleLease.of("p6-black-wax")).others())
         .anyMatch(w -> w.contains("runs to the tank by itself"))
         .noneMatch(w -> w.startsWith("Another route"));
   }
@@ -170,7 +162,7 @@ class CureFinderTest {
   }
 
   private static String instead(String example) {
-    Lease lease = example(example);
+    Lease lease = ExampleLease.of(example);
     OwnPipe steel =
         new OwnPipe(
             "steel-4",
@@ -195,7 +187,7 @@ class CureFinderTest {
 
   @Test
   void aLeaseWithoutACaseHasNoCures() {
-    assertThat(TANKYARD.cures(example("p1-osage-bend").withCases(List.of()), Cancel.NEVER))
+    assertThat(TANKYARD.cures(ExampleLease.of("p1-osage-bend").withCases(List.of()), Cancel.NEVER))
         .isEmpty();
   }
 }

@@ -3,30 +3,21 @@ package tankyard.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.designs.ExampleLease;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.WellBuilder;
-import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
 
 /** Lines cool to the ground, and thicken as they do. */
 class CoolingLinesTest {
-  private static final Lease LEASE = lease();
-
-  private static Lease lease() {
-    try {
-      return LeaseFiles.read(Path.of("../docs/examples/p6-black-wax.lease.json"));
-    } catch (Exception e) {
-      throw new IllegalStateException(e);
-    }
-  }
+  private static final Lease LEASE = ExampleLease.of("p6-black-wax");
 
   private static CaseStudy january(Lease lease) {
     return new CaseStudy(Survey.of(lease, Catalog.empty()), lease.cases().get(2));

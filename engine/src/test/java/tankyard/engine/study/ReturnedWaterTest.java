@@ -3,37 +3,28 @@ package tankyard.engine.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.designs.ExampleLease;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.WellBuilder;
-import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.units.LiquidRate;
 
 /** Water brought back passes lines and separator again and again, and is no water made. */
 class ReturnedWaterTest {
   private static final double BROUGHT_BACK = 10;
 
-  private final CaseResult without = january(lease());
+  private final CaseResult without = january(ExampleLease.of("p6-black-wax"));
   private final CaseResult with =
       january(
-          lease()
+          ExampleLease.of("p6-black-wax")
               .withEachWell(
                   w ->
                       WellBuilder.builder(w)
                           .returnedWater(Optional.of(LiquidRate.ofBarrelsPerDay(BROUGHT_BACK)))
                           .build()));
-
-  private static Lease lease() {
-    try {
-      return LeaseFiles.read(Path.of("../docs/examples/p6-black-wax.lease.json"));
-    } catch (Exception e) {
-      throw new IllegalStateException(e);
-    }
-  }
 
   private static CaseResult january(Lease lease) {
     CaseStudy study = new CaseStudy(Survey.of(lease, Catalog.empty()), lease.cases().get(2));
