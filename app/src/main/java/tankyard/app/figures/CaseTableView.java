@@ -10,8 +10,6 @@ import javafx.scene.layout.StackPane;
 
 /** A panel of figures: its sets side by side as far as there is room. */
 public final class CaseTableView extends BorderPane {
-  private static final double LABEL_WIDTH = 176;
-
   private final CaseTableModel model;
   private final FlowPane page = new FlowPane();
 
@@ -40,10 +38,7 @@ public final class CaseTableView extends BorderPane {
   private void show(CaseTable table) {
     List<Node> grids = new ArrayList<>();
     for (FigureSet set : table.sets()) {
-      grids.add(
-          new FigureGrid(table.columns(), model::show, model::select)
-              .withLabelsOf(LABEL_WIDTH)
-              .add(set));
+      grids.add(new FigureGrid(table.columns(), model::show, model::select).add(set));
     }
     page.getChildren().setAll(grids);
   }

@@ -47,14 +47,6 @@ public final class FigureGrid extends GridPane {
     return Objects.requireNonNull(FigureGrid.class.getResource("figures.css")).toExternalForm();
   }
 
-  /** Labels of one width, so that the columns of grids that stand below each other meet. */
-  FigureGrid withLabelsOf(double width) {
-    ColumnConstraints label = getColumnConstraints().get(0);
-    label.setMinWidth(width);
-    label.setMaxWidth(width);
-    return this;
-  }
-
   /** Adds rows; the first title stands in the line of headings. */
   public FigureGrid add(FigureSet set) {
     if (!set.title().isEmpty()) {
