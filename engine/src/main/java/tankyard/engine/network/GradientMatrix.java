@@ -36,16 +36,16 @@ final class GradientMatrix {
   private Dcss order;
   private boolean symmetric = true;
 
-  GradientMatrix(Indexed net) {
-    int n = net.free;
-    Dcs triplets = Dcs_util.cs_spalloc(n, n, n + 2 * net.link.length, true, true);
+  GradientMatrix(Topology net, int free) {
+    int n = free;
+    Dcs triplets = Dcs_util.cs_spalloc(n, n, n + 2 * net.runs(), true, true);
     for (int j = 0; j < n; j++) {
       Dcs_entry.cs_entry(triplets, j, j, 0);
     }
-    for (int i = 0; i < net.link.length; i++) {
-      if (between(net, i)) {
-        Dcs_entry.cs_entry(triplets, net.from[i], net.to[i], 0);
-        Dcs_entry.cs_entry(triplets, net.to[i], net.from[i], 0);
+    for (int i = 0; i < net.runs(); i++) {
+      if (between(net, free, i)) {
+        Dcs_entry.cs_entry(triplets, net.from(i), net.to(i), 0);
+        Dcs_entry.cs_entry(triplets, net.to(i), net.from(i), 0);
       }
     }
     Dcs packed = Dcs_compress.cs_compress(triplets);
@@ -55,17 +55,17 @@ final class GradientMatrix {
     for (int j = 0; j < n; j++) {
       diagonal[j] = place(j, j);
     }
-    fromRow = new int[net.link.length];
-    toRow = new int[net.link.length];
-    for (int i = 0; i < net.link.length; i++) {
-      fromRow[i] = between(net, i) ? place(net.from[i], net.to[i]) : -1;
-      toRow[i] = between(net, i) ? place(net.to[i], net.from[i]) : -1;
+    fromRow = new int[net.runs()];
+    toRow = new int[net.runs()];
+    for (int i = 0; i < net.runs(); i++) {
+      fromRow[i] = between(net, free, i) ? place(net.from(i), net.to(i)) : -1;
+      toRow[i] = between(net, free, i) ? place(net.to(i), net.from(i)) : -1;
     }
     work = new double[n];
   }
 
-  private static boolean between(Indexed net, int run) {
-    return net.from[run] < net.free && net.to[run] < net.free && net.from[run] != net.to[run];
+  private static boolean between(Topology net, int free, int run) {
+    return net.from(run) < free && net.to(run) < free;
   }
 
   /** Transposing twice leaves every column's rows in order, so that entries can be looked up. */

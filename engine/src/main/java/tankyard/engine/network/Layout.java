@@ -13,13 +13,10 @@ import java.util.Map;
  */
 public final class Layout {
   private final List<String> joints;
-  private final boolean[] held;
   private final List<Ends> runs;
-  private final int[] from;
-  private final int[] to;
   private final Map<String, Integer> jointById;
   private final Map<String, Integer> runById;
-  private final Neighbours neighbours;
+  private final Topology topology;
   private final SpanningTree tree;
 
   /** A run between two joints, all by id. */
@@ -32,14 +29,15 @@ public final class Layout {
    */
   public Layout(List<String> joints, boolean[] held, List<Ends> runs) {
     this.joints = List.copyOf(joints);
-    this.held = held.clone();
     this.runs = List.copyOf(runs);
     jointById = numbers(this.joints, "joints");
     runById = numbers(this.runs.stream().map(Ends::run).toList(), "runs");
-    from = this.runs.stream().mapToInt(r -> jointOf(r, r.from())).toArray();
-    to = this.runs.stream().mapToInt(r -> jointOf(r, r.to())).toArray();
-    neighbours = new Neighbours(this.joints.size(), from, to);
-    tree = new SpanningTree(this);
+    topology =
+        new Topology(
+            held.clone(),
+            this.runs.stream().mapToInt(r -> jointOf(r, r.from())).toArray(),
+            this.runs.stream().mapToInt(r -> jointOf(r, r.to())).toArray());
+    tree = new SpanningTree(topology);
   }
 
   private static Map<String, Integer> numbers(List<String> ids, String what) {
@@ -86,38 +84,43 @@ public final class Layout {
 
   /** Whether any joint's pressure is held. */
   boolean hasHeld() {
-    return jointById.values().stream().anyMatch(this::isHeld);
+    for (int j = 0; j < joints.size(); j++) {
+      if (isHeld(j)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   public boolean isHeld(int joint) {
-    return held[joint];
+    return topology.isHeld(joint);
   }
 
   public int from(int run) {
-    return from[run];
+    return topology.from(run);
   }
 
   public int to(int run) {
-    return to[run];
+    return topology.to(run);
   }
 
   /** The joint a flow comes from. */
   public int upstream(int run, double flow) {
-    return flow >= 0 ? from[run] : to[run];
+    return topology.upstream(run, flow);
   }
 
   /** The joint a flow goes to. */
   public int downstream(int run, double flow) {
-    return flow >= 0 ? to[run] : from[run];
+    return topology.downstream(run, flow);
   }
 
   public int otherEnd(int run, int joint) {
-    return from[run] == joint ? to[run] : from[run];
+    return topology.otherEnd(run, joint);
   }
 
   /** How many runs meet at a joint. */
   public int degree(int joint) {
-    return neighbours.degree(joint);
+    return topology.degree(joint);
   }
 
   /**
@@ -126,7 +129,7 @@ public final class Layout {
    * @param k from zero, in the order of the runs
    */
   public int runAt(int joint, int k) {
-    return neighbours.runAt(joint, k);
+    return topology.runAt(joint, k);
   }
 
   /**
@@ -140,6 +143,10 @@ public final class Layout {
   /** The run that leads a free joint towards a held one in that tree. */
   public int towardsHeld(int joint) {
     return tree.towardsHeld(joint);
+  }
+
+  Topology topology() {
+    return topology;
   }
 
   SpanningTree tree() {
@@ -165,6 +172,9 @@ public final class Layout {
 
   /** Joints with no way to one whose pressure is held: nothing can be said about them. */
   public List<String> cutOff() {
+    if (tree.outwards().length == joints.size()) {
+      return List.of();
+    }
     boolean[] reached = new boolean[joints.size()];
     Arrays.stream(tree.outwards()).forEach(j -> reached[j] = true);
     List<String> lost = new ArrayList<>();

@@ -11,9 +11,7 @@ import java.util.Set;
  */
 public final class Network {
   private final Layout layout;
-  private final double[] inflow;
-  private final double[] heldPa;
-  private final Link[] links;
+  private final Circuit circuit;
   private final List<Run> shut;
 
   /**
@@ -31,9 +29,8 @@ public final class Network {
       Layout layout, double[] inflow, double[] heldPa, List<? extends Link> links, List<Run> shut) {
     this.layout = layout;
     this.shut = shut;
-    this.inflow = inflow.clone();
-    this.heldPa = heldPa.clone();
-    this.links = links.toArray(Link[]::new);
+    circuit =
+        new Circuit(layout.topology(), inflow.clone(), heldPa.clone(), links.toArray(Link[]::new));
   }
 
   /** A network; runs that are {@link Shut} carry nothing and are left out. */
@@ -62,37 +59,34 @@ public final class Network {
     return layout;
   }
 
-  double inflow(int joint) {
-    return inflow[joint];
+  /** Its numbers, for the solver, which does not write into them. */
+  Circuit circuit() {
+    return circuit;
   }
 
-  double heldPa(int joint) {
-    return heldPa[joint];
+  double inflow(int joint) {
+    return circuit.inflow()[joint];
   }
 
   Link link(int run) {
-    return links[run];
-  }
-
-  /** Flows that satisfy every joint to the last digit, near the given ones. */
-  double[] balanced(double[] flow, SpanningTree tree) {
-    return tree.balanced(inflow, flow);
+    return circuit.link()[run];
   }
 
   public List<Joint> joints() {
     List<Joint> joints = new ArrayList<>();
-    for (int j = 0; j < inflow.length; j++) {
+    for (int j = 0; j < layout.joints().size(); j++) {
       String id = layout.joints().get(j);
-      joints.add(layout.isHeld(j) ? Joint.held(id, heldPa[j]) : Joint.free(id, inflow[j]));
+      joints.add(
+          layout.isHeld(j) ? Joint.held(id, circuit.heldPa()[j]) : Joint.free(id, inflow(j)));
     }
     return joints;
   }
 
   public List<Run> runs() {
     List<Run> runs = new ArrayList<>();
-    for (int i = 0; i < links.length; i++) {
+    for (int i = 0; i < layout.runs().size(); i++) {
       Layout.Ends ends = layout.runs().get(i);
-      runs.add(new Run(ends.run(), ends.from(), ends.to(), links[i]));
+      runs.add(new Run(ends.run(), ends.from(), ends.to(), link(i)));
     }
     return runs;
   }

@@ -5,8 +5,9 @@ package tankyard.engine.network;
  * the pressures fit its law.
  *
  * <p>A tree is swept: its flows follow from the joints alone, and its pressures from the held joint
- * outwards. Loops, parallel runs and several held joints are solved together by {@link LoopNewton}.
- * Joints with no way to a held one must be taken out first ({@link Network#reachable()}).
+ * outwards. Loops, parallel runs and several held joints are solved together by {@link LoopNewton};
+ * the branches that dangle from them are swept. Joints with no way to a held one must be taken out
+ * first ({@link Network#reachable()}).
  */
 public final class NetworkSolver {
   private NetworkSolver() {}
@@ -18,30 +19,38 @@ public final class NetworkSolver {
             why -> {
               throw new Unsolved(why);
             });
-    double[] flow =
-        network.balanced(new double[network.layout().runs().size()], network.layout().tree());
-    double[] pressure = sweep(network, flow, network.layout().tree());
-    return network.layout().isTree()
-        ? new Solved(network.layout(), flow, pressure, Auditor.audit(network, flow, pressure, 0))
-        : new LoopNewton(network, flow, pressure).solve();
+    Circuit circuit = network.circuit();
+    SpanningTree tree = network.layout().tree();
+    double[] flow = tree.balanced(circuit.inflow(), new double[circuit.link().length]);
+    return network.layout().isTree() ? swept(network, tree, flow) : looped(network, tree, flow);
   }
 
-  /** Pressures from the held joints outwards along the tree. */
-  static double[] sweep(Network network, double[] flow, SpanningTree tree) {
+  private static Solved swept(Network network, SpanningTree tree, double[] flow) {
+    return audited(network, flow, Sweep.pressures(network.circuit(), flow, tree), 0);
+  }
+
+  private static Solved looped(Network network, SpanningTree tree, double[] flow) {
+    Circuit circuit = network.circuit();
+    LoopPart loops = new LoopPart(circuit, tree, flow);
+    LoopNewton.Balanced balanced =
+        new LoopNewton(loops, loops.flowsOf(flow), i -> network.layout().runs().get(i).run())
+            .solve();
+    loops.putFlows(balanced.flow(), flow);
+    double[] pressure = new double[circuit.inflow().length];
+    loops.putPressures(balanced.pressure(), pressure);
+    Sweep.branches(circuit, flow, tree, loops, pressure);
+    return audited(network, flow, pressure, balanced.rounds());
+  }
+
+  private static Solved audited(Network network, double[] flow, double[] pressure, int rounds) {
     Layout layout = network.layout();
-    double[] pressure = new double[layout.joints().size()];
-    for (int here : tree.outwards()) {
-      if (layout.isHeld(here)) {
-        pressure[here] = network.heldPa(here);
-        continue;
-      }
-      int run = tree.towardsHeld(here);
-      double inner = pressure[layout.otherEnd(run, here)];
-      pressure[here] =
-          layout.upstream(run, flow[run]) == here
-              ? network.link(run).upstream(flow[run], inner).pressurePa()
-              : DownstreamPressure.of(network.link(run), flow[run], inner);
-    }
-    return pressure;
+    Audited audited = Audited.of(network.circuit(), flow, pressure);
+    String worst = flow.length == 0 ? "" : layout.runs().get(audited.worstRun()).run();
+    return new Solved(
+        layout,
+        flow,
+        pressure,
+        new Solved.Audit(
+            audited.worstMass(), audited.throughput(), audited.worstEnergyPa(), worst, rounds));
   }
 }

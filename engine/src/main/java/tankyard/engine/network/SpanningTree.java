@@ -1,13 +1,12 @@
 package tankyard.engine.network;
 
 import java.util.Arrays;
-import java.util.PriorityQueue;
 
-/** A tree through a layout, grown from the held joints. */
+/** A tree through all joints, grown from the held joints. */
 final class SpanningTree {
   private static final int NONE = -1;
 
-  private final Layout layout;
+  private final Topology topology;
   private final int[] outwards;
   private final int[] towardsHeld;
   private final boolean[] inTree;
@@ -15,8 +14,8 @@ final class SpanningTree {
   private int carries;
 
   /** Of the fewest runs from each joint to a held one. */
-  SpanningTree(Layout layout) {
-    this(layout, new double[layout.runs().size()]);
+  SpanningTree(Topology topology) {
+    this(topology, new double[topology.runs()]);
   }
 
   /**
@@ -24,12 +23,12 @@ final class SpanningTree {
    *
    * @param weight of each run; runs of one weight are taken as they are met
    */
-  SpanningTree(Layout layout, double[] weight) {
-    this.layout = layout;
-    int joints = layout.joints().size();
+  SpanningTree(Topology topology, double[] weight) {
+    this.topology = topology;
+    int joints = topology.joints();
     int[] order = new int[joints];
     towardsHeld = new int[joints];
-    inTree = new boolean[layout.runs().size()];
+    inTree = new boolean[topology.runs()];
     grow(order, weight);
     outwards = Arrays.copyOf(order, reached);
   }
@@ -37,42 +36,35 @@ final class SpanningTree {
   private void grow(int[] order, double[] weight) {
     Arrays.fill(towardsHeld, NONE);
     boolean[] seen = new boolean[order.length];
-    PriorityQueue<Met> open = new PriorityQueue<>();
+    LightestFirst open = new LightestFirst(topology.runs());
     for (int j = 0; j < order.length; j++) {
-      if (layout.isHeld(j)) {
+      if (topology.isHeld(j)) {
         seen[j] = true;
         order[reached++] = j;
       }
     }
     int looked = 0;
-    int met = 0;
     while (looked < reached || !open.isEmpty()) {
       for (; looked < reached; looked++) {
         int here = order[looked];
-        for (int k = 0; k < layout.degree(here); k++) {
-          int run = layout.runAt(here, k);
-          if (!seen[layout.otherEnd(run, here)]) {
-            open.add(new Met(run, layout.otherEnd(run, here), weight[run], met++));
+        for (int k = 0; k < topology.degree(here); k++) {
+          int run = topology.runAt(here, k);
+          if (!seen[topology.otherEnd(run, here)]) {
+            open.add(run, weight[run]);
           }
         }
       }
-      Met next = open.poll();
-      if (next != null && !seen[next.joint]) {
-        seen[next.joint] = true;
-        towardsHeld[next.joint] = next.run;
-        inTree[next.run] = true;
-        carries++;
-        order[reached++] = next.joint;
+      if (!open.isEmpty()) {
+        int run = open.poll();
+        int joint = seen[topology.from(run)] ? topology.to(run) : topology.from(run);
+        if (!seen[joint]) {
+          seen[joint] = true;
+          towardsHeld[joint] = run;
+          inTree[run] = true;
+          carries++;
+          order[reached++] = joint;
+        }
       }
-    }
-  }
-
-  /** A run met on the way and the joint it leads to. */
-  private record Met(int run, int joint, double weight, int place) implements Comparable<Met> {
-    @Override
-    public int compareTo(Met other) {
-      int lighter = Double.compare(weight, other.weight);
-      return lighter != 0 ? lighter : Integer.compare(place, other.place);
     }
   }
 
@@ -105,8 +97,8 @@ final class SpanningTree {
     double[] through = new double[inflow.length];
     for (int i = 0; i < exact.length; i++) {
       if (!inTree[i]) {
-        through[layout.from(i)] -= exact[i];
-        through[layout.to(i)] += exact[i];
+        through[topology.from(i)] -= exact[i];
+        through[topology.to(i)] += exact[i];
       }
     }
     for (int k = outwards.length - 1; k >= 0; k--) {
@@ -114,8 +106,8 @@ final class SpanningTree {
       int run = towardsHeld[here];
       if (run != NONE) {
         double out = inflow[here] + through[here];
-        exact[run] = layout.from(run) == here ? out : -out;
-        through[layout.otherEnd(run, here)] += out;
+        exact[run] = topology.from(run) == here ? out : -out;
+        through[topology.otherEnd(run, here)] += out;
       }
     }
     return exact;

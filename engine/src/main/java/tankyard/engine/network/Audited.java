@@ -1,0 +1,45 @@
+package tankyard.engine.network;
+
+/**
+ * Mass at every joint and energy along every run added up again, after a solve.
+ *
+ * @param worstMass m3/s left over at the worst joint
+ * @param throughput m3/s that goes through all of it
+ * @param worstRun the run at which the energy fits worst
+ */
+record Audited(double worstMass, double throughput, double worstEnergyPa, int worstRun) {
+  static Audited of(Circuit circuit, double[] flow, double[] pressure) {
+    Topology topology = circuit.topology();
+    double[] left = new double[pressure.length];
+    double in = 0;
+    double out = 0;
+    for (int j = 0; j < left.length; j++) {
+      left[j] = circuit.inflow()[j];
+      in += Math.max(0, left[j]);
+      out += Math.max(0, -left[j]);
+    }
+    double worstEnergy = 0;
+    int worstRun = 0;
+    for (int i = 0; i < flow.length; i++) {
+      left[topology.from(i)] -= flow[i];
+      left[topology.to(i)] += flow[i];
+      double below = pressure[topology.downstream(i, flow[i])];
+      double law = circuit.link()[i].upstream(flow[i], below).pressurePa();
+      double misfit = Math.abs(law - pressure[topology.upstream(i, flow[i])]);
+      if (!(misfit <= worstEnergy)) {
+        worstEnergy = misfit;
+        worstRun = i;
+      }
+    }
+    double worstMass = 0;
+    for (int j = 0; j < left.length; j++) {
+      worstMass = topology.isHeld(j) ? worstMass : Math.max(worstMass, Math.abs(left[j]));
+    }
+    return new Audited(worstMass, Math.max(in, out), worstEnergy, worstRun);
+  }
+
+  /** Whether it is within what the solver promises (see docs/calculation-basis.md). */
+  boolean holds() {
+    return worstMass <= 1e-8 * Math.max(throughput, 1e-9) && worstEnergyPa <= 0.01;
+  }
+}

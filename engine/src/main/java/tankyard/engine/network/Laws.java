@@ -1,0 +1,59 @@
+package tankyard.engine.network;
+
+/**
+ * Every run's law at given flows and pressures. Kept in rows of numbers and not as one record a
+ * run, so that a round leaves nothing behind to be collected.
+ */
+final class Laws {
+  /** A run that loses nothing would leave its flow undetermined, Pa/(m3/s). */
+  private static final double LEAST_SLOPE = 1e-3;
+
+  private final Circuit circuit;
+  private final double[] upstreamPa;
+  private final double[] perFlow;
+  private final double[] perDownstream;
+
+  Laws(Circuit circuit) {
+    this.circuit = circuit;
+    int runs = circuit.link().length;
+    upstreamPa = new double[runs];
+    perFlow = new double[runs];
+    perDownstream = new double[runs];
+  }
+
+  /** Works them all out; the worst misfit to the pressures, Pa. */
+  double look(double[] flow, double[] pressure) {
+    Topology topology = circuit.topology();
+    double worst = 0;
+    for (int i = 0; i < flow.length; i++) {
+      double q = flow[i];
+      Link.Upstream at = circuit.link()[i].upstream(q, pressure[topology.downstream(i, q)]);
+      upstreamPa[i] = at.pressurePa();
+      perFlow[i] = at.perFlow();
+      perDownstream[i] = at.perDownstream();
+      worst = Math.max(worst, Math.abs(upstreamPa[i] - pressure[topology.upstream(i, q)]));
+    }
+    return worst;
+  }
+
+  double upstreamPa(int run) {
+    return upstreamPa[run];
+  }
+
+  double[] perFlow() {
+    return perFlow;
+  }
+
+  /** How much flow a pascal makes, m3/s. */
+  double conductance(int run) {
+    return conductanceOf(perFlow[run]);
+  }
+
+  static double conductanceOf(double perFlow) {
+    return 1 / Math.max(perFlow, LEAST_SLOPE);
+  }
+
+  double perDownstream(int run) {
+    return perDownstream[run];
+  }
+}

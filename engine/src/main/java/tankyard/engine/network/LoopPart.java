@@ -1,0 +1,174 @@
+package tankyard.engine.network;
+
+import java.util.Arrays;
+
+/**
+ * The part of a network that closes loops, with the ways from it to the held joints. What dangles
+ * from it is a tree: mass alone says what flows there, so only this part needs solving together,
+ * and each branch's pressures follow outwards afterwards.
+ *
+ * <p>Free joints come first in its numbering and are the unknowns; held ones follow.
+ */
+final class LoopPart {
+  private static final int OUTSIDE = -1;
+
+  private final Topology whole;
+
+  /** Where each joint of the whole stands here. */
+  private final int[] place;
+
+  /** Which run of the whole each run here is. */
+  private final int[] run;
+
+  private final int free;
+  private final Circuit circuit;
+
+  /**
+   * A network's loops.
+   *
+   * @param branchFlow by the whole's numbers; what the runs outside the loops carry
+   */
+  LoopPart(Circuit network, SpanningTree tree, double[] branchFlow) {
+    whole = network.topology();
+    place = new int[whole.joints()];
+    boolean[] inside = inside(tree);
+    free = number(inside);
+    run = runsInside();
+    circuit = part(network, branchFlow, joints());
+  }
+
+  /** Every run beside the tree closes a loop, by way of the held joints its ends lead to. */
+  private boolean[] inside(SpanningTree tree) {
+    boolean[] inside = new boolean[place.length];
+    for (int i = 0; i < whole.runs(); i++) {
+      if (!tree.has(i)) {
+        inside[whole.from(i)] = true;
+        inside[whole.to(i)] = true;
+      }
+    }
+    int[] outwards = tree.outwards();
+    for (int k = outwards.length - 1; k >= 0; k--) {
+      int here = outwards[k];
+      if (inside[here] && !whole.isHeld(here)) {
+        inside[whole.otherEnd(tree.towardsHeld(here), here)] = true;
+      }
+    }
+    return inside;
+  }
+
+  private int number(boolean[] inside) {
+    Arrays.fill(place, OUTSIDE);
+    int next = 0;
+    for (int j = 0; j < place.length; j++) {
+      if (inside[j] && !whole.isHeld(j)) {
+        place[j] = next++;
+      }
+    }
+    int frees = next;
+    for (int j = 0; j < place.length; j++) {
+      if (inside[j] && whole.isHeld(j)) {
+        place[j] = next++;
+      }
+    }
+    return frees;
+  }
+
+  private int joints() {
+    int joints = 0;
+    for (int here : place) {
+      joints += here == OUTSIDE ? 0 : 1;
+    }
+    return joints;
+  }
+
+  private int[] runsInside() {
+    int[] inside = new int[whole.runs()];
+    int count = 0;
+    for (int i = 0; i < inside.length; i++) {
+      if (has(whole.from(i)) && has(whole.to(i))) {
+        inside[count++] = i;
+      }
+    }
+    return Arrays.copyOf(inside, count);
+  }
+
+  private Circuit part(Circuit network, double[] branchFlow, int joints) {
+    boolean[] held = new boolean[joints];
+    double[] inflow = new double[joints];
+    double[] heldPa = new double[joints];
+    for (int j = 0; j < place.length; j++) {
+      if (has(j)) {
+        held[place[j]] = whole.isHeld(j);
+        inflow[place[j]] = network.inflow()[j];
+        heldPa[place[j]] = network.heldPa()[j];
+      }
+    }
+    addBranches(inflow, branchFlow);
+    int[] from = new int[run.length];
+    int[] to = new int[run.length];
+    Link[] link = new Link[run.length];
+    for (int i = 0; i < run.length; i++) {
+      from[i] = place[whole.from(run[i])];
+      to[i] = place[whole.to(run[i])];
+      link[i] = network.link()[run[i]];
+    }
+    return new Circuit(new Topology(held, from, to), inflow, heldPa, link);
+  }
+
+  /** What a branch gathers comes in where it meets the loops. */
+  private void addBranches(double[] inflow, double[] branchFlow) {
+    for (int i = 0; i < branchFlow.length; i++) {
+      boolean fromHere = has(whole.from(i));
+      boolean toHere = has(whole.to(i));
+      if (fromHere && !toHere) {
+        inflow[place[whole.from(i)]] -= branchFlow[i];
+      } else if (toHere && !fromHere) {
+        inflow[place[whole.to(i)]] += branchFlow[i];
+      }
+    }
+  }
+
+  /** Whether a joint of the whole is part of it. */
+  boolean has(int joint) {
+    return place[joint] != OUTSIDE;
+  }
+
+  /** How many joints are free, and come first. */
+  int free() {
+    return free;
+  }
+
+  Circuit circuit() {
+    return circuit;
+  }
+
+  /** The number in the whole of a run here. */
+  int inWhole(int runHere) {
+    return run[runHere];
+  }
+
+  /** The loops' share of flows by the whole's numbers. */
+  double[] flowsOf(double[] wholeFlow) {
+    double[] here = new double[run.length];
+    for (int i = 0; i < here.length; i++) {
+      here[i] = wholeFlow[run[i]];
+    }
+    return here;
+  }
+
+  /** Writes flows of the loops among those of the whole. */
+  void putFlows(double[] flowHere, double[] wholeFlow) {
+    for (int i = 0; i < run.length; i++) {
+      wholeFlow[run[i]] = flowHere[i];
+    }
+  }
+
+  /** Writes pressures of the loops among those of the whole. */
+  void putPressures(double[] pressureHere, double[] wholePressure) {
+    for (int j = 0; j < place.length; j++) {
+      if (has(j)) {
+        wholePressure[j] = pressureHere[place[j]];
+      }
+    }
+  }
+}
