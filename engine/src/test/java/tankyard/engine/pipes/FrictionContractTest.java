@@ -39,6 +39,36 @@ class FrictionContractTest {
   }
 
   @Nested
+  class OneFittingForThickLiquid implements FlowLawContract {
+    @Override
+    public FlowLaw law() {
+      return fitting(new FittingLoss.ThreeK(800, 0.14, 4, 2), COLD_EMULSION);
+    }
+  }
+
+  @Nested
+  class OneFittingByItsLengthOverBore implements FlowLawContract {
+    @Override
+    public FlowLaw law() {
+      return fitting(new FittingLoss.EquivalentDiameters(340), BRINE);
+    }
+  }
+
+  @Nested
+  class OneFittingAsMorePipe implements FlowLawContract {
+    @Override
+    public FlowLaw law() {
+      return fitting(new FittingLoss.ExtraLength(17), BRINE);
+    }
+  }
+
+  /** A fitting in so short a pipe that next to nothing else is lost. */
+  private static FlowLaw fitting(FittingLoss fitting, Liquid liquid) {
+    PipePath stub = PipePath.straight(0.01, 0);
+    return new PipeFlow(new PipeRun(0.0493, 4.6e-5, stub, fitting.in(0.0493)), liquid);
+  }
+
+  @Nested
   class ColdEmulsion implements FlowLawContract {
     @Override
     public FlowLaw law() {
