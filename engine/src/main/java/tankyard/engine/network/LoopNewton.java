@@ -31,11 +31,12 @@ final class LoopNewton {
   record Balanced(double[] flow, double[] pressure, int rounds) {}
 
   /**
-   * From flows that balance.
+   * From flows that balance and pressures near them, by the numbers of the loops.
    *
    * @param runId a run's id by its number in the whole network, for what is said when it fails
    */
-  LoopNewton(LoopPart loops, double[] startFlow, IntFunction<String> runId) {
+  LoopNewton(
+      LoopPart loops, double[] startFlow, double[] startPressure, IntFunction<String> runId) {
     this.loops = loops;
     this.runId = runId;
     circuit = loops.circuit();
@@ -44,7 +45,7 @@ final class LoopNewton {
     matrix = new GradientMatrix(net, free);
     laws = new Laws(circuit);
     flow = startFlow;
-    pressure = Sweep.pressures(circuit, flow, new SpanningTree(net));
+    pressure = startPressure;
     worst = laws.look(flow, pressure);
   }
 

@@ -156,6 +156,17 @@ final class LoopPart {
     return here;
   }
 
+  /** The loops' share of pressures by the whole's numbers. */
+  double[] pressuresOf(double[] wholePressure) {
+    double[] here = new double[circuit.inflow().length];
+    for (int j = 0; j < place.length; j++) {
+      if (has(j)) {
+        here[place[j]] = wholePressure[j];
+      }
+    }
+    return here;
+  }
+
   /** Writes flows of the loops among those of the whole. */
   void putFlows(double[] flowHere, double[] wholeFlow) {
     for (int i = 0; i < run.length; i++) {

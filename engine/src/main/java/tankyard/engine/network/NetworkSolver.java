@@ -32,13 +32,18 @@ public final class NetworkSolver {
   private static Solved looped(Network network, SpanningTree tree, double[] flow) {
     Circuit circuit = network.circuit();
     LoopPart loops = new LoopPart(circuit, tree, flow);
+    double[] pressure = new double[circuit.inflow().length];
+    Sweep.over(circuit, flow, tree, loops::has, pressure);
     LoopNewton.Balanced balanced =
-        new LoopNewton(loops, loops.flowsOf(flow), i -> network.layout().runs().get(i).run())
+        new LoopNewton(
+                loops,
+                loops.flowsOf(flow),
+                loops.pressuresOf(pressure),
+                i -> network.layout().runs().get(i).run())
             .solve();
     loops.putFlows(balanced.flow(), flow);
-    double[] pressure = new double[circuit.inflow().length];
     loops.putPressures(balanced.pressure(), pressure);
-    Sweep.branches(circuit, flow, tree, loops, pressure);
+    Sweep.over(circuit, flow, tree, j -> !loops.has(j), pressure);
     return audited(network, flow, pressure, balanced.rounds());
   }
 

@@ -1,27 +1,25 @@
 package tankyard.engine.network;
 
+import java.util.function.IntPredicate;
+
 /** Pressures outwards along a tree, from what is held or known already. */
 final class Sweep {
   private Sweep() {}
 
   /** Pressures of all joints a tree reaches, from the held ones. */
   static double[] pressures(Circuit circuit, double[] flow, SpanningTree tree) {
-    Topology topology = circuit.topology();
-    double[] pressure = new double[topology.joints()];
-    for (int here : tree.outwards()) {
-      pressure[here] =
-          topology.isHeld(here)
-              ? circuit.heldPa()[here]
-              : outer(circuit, flow, tree.towardsHeld(here), here, pressure);
-    }
+    double[] pressure = new double[circuit.topology().joints()];
+    over(circuit, flow, tree, j -> true, pressure);
     return pressure;
   }
 
-  /** Pressures of the branches that dangle from loops, from those of the loops. */
-  static void branches(
-      Circuit circuit, double[] flow, SpanningTree tree, LoopPart loops, double[] pressure) {
+  /**
+   * Writes pressures of the joints asked for; those on their way to them are known or among them.
+   */
+  static void over(
+      Circuit circuit, double[] flow, SpanningTree tree, IntPredicate asked, double[] pressure) {
     for (int here : tree.outwards()) {
-      if (!loops.has(here)) {
+      if (asked.test(here)) {
         pressure[here] =
             circuit.topology().isHeld(here)
                 ? circuit.heldPa()[here]

@@ -11,13 +11,15 @@
  *
  * <p>SI: m3/s, gauge Pa. Flow is positive from a run's start to its end.
  *
- * <p>Trees are swept; loops are solved by Newton's method in global gradient form (Todini and
+ * <p>Trees are swept. Of a network with loops a {@link tankyard.engine.network.LoopPart} is taken
+ * out: only it needs solving together, by Newton's method in global gradient form (Todini and
  * Pilati 1988, from memory) on a sparse matrix, ordered by approximate minimum degree and factored
- * by a library. At the end the flows are balanced to the last digit, the pressures are taken anew
- * along the runs that rub least, and everything is added up again. What can't be solved (no outlet,
- * an island, every way shut) is {@link tankyard.engine.network.Unsolved}, which names it.
+ * by a library. What dangles from it is a tree again, and swept. At the end the flows are balanced
+ * to the last digit, the pressures are taken anew along the runs that rub least, and everything is
+ * added up again. What can't be solved (no outlet, an island, every way shut) is {@link
+ * tankyard.engine.network.Unsolved}, which names it.
  *
- * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against a
+ * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against
  * published networks and in {@code NetworkPropertyTest} on random trees and loops.
  */
 package tankyard.engine.network;
