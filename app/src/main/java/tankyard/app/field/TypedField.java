@@ -68,7 +68,7 @@ final class TypedField extends CustomTextField {
 
   /** No tab stop: emptying the field with the keyboard does the same. */
   private static Button clearButton(TypedEntry<?> entry) {
-    Button clear = new Button("×");
+    Button clear = new Button("↺");
     clear.setId(entry.id() + "-clear");
     clear.getStyleClass().setAll("clear-field");
     clear.setFocusTraversable(false);

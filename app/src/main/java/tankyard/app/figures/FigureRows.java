@@ -78,7 +78,7 @@ public final class FigureRows<C> {
         unit.symbol(),
         why,
         values.stream()
-            .map(v -> v.map(x -> Figures.decimals(x, decimals)).map(Figure::plain))
+            .map(v -> v.map(x -> Figures.grouped(x, decimals)).map(Figure::plain))
             .toList());
   }
 
@@ -134,7 +134,7 @@ public final class FigureRows<C> {
       figures.add(
           values
               .get(i)
-              .map(q -> new Figure(Figures.decimals(q.in(unit.get()), decimals), working))
+              .map(q -> new Figure(Figures.grouped(q.in(unit.get()), decimals), working))
               .orElse(Figure.unknown()));
     }
     rows.add(new FigureRow(label, words(unit.get()), why, figures));

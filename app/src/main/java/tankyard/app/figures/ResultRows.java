@@ -62,11 +62,17 @@ public final class ResultRows {
             "Water stays",
             "How long the water stands below the oil: time for the oil to rise out of it.",
             SeparatorResult::waterMinutes)
-        .plain("Oil comes in", "Oil of all wells that reach it.", r -> Optional.of(r.oil()))
-        .plain("Water comes in", "Water of all wells that reach it.", r -> Optional.of(r.water()))
+        .plain(
+            "Oil comes in",
+            "At the rate of the case: after a power cut that of wells running.",
+            r -> Optional.of(r.oil()))
+        .plain(
+            "Water comes in",
+            "At the rate of the case: after a power cut that of wells running.",
+            r -> Optional.of(r.water()))
         .computed(
             "Water leg sized for",
-            "Peaks pass the day's average: the leg must take them.",
+            "Peaks pass the day's average, so that is doubled; with all wells on it is the peak itself.",
             SeparatorResult::designWater)
         .maybe(
             "Gas, of volume",
@@ -89,7 +95,10 @@ public final class ResultRows {
   public List<FigureRow> oilStorage() {
     return figures
         .<StorageResult>rows(c -> Optional.of(c.storage()))
-        .plain("Oil made", "Of all wells together.", s -> Optional.of(s.oilRate()))
+        .plain(
+            "Oil a day",
+            "Of all wells together, over the whole day.",
+            s -> Optional.of(s.oilRate()))
         .maybe(
             "Usable",
             "From the sales outlets up to the high switches: what lies below is bottoms.",
@@ -105,7 +114,7 @@ public final class ResultRows {
             StorageResult::haulInterval)
         .maybeIn(
             Unit.DAY_UNIT,
-            "Road may be out",
+            "Can wait for the road",
             "With a load still to be taken when it closes.",
             StorageResult::roadOut)
         .rows();

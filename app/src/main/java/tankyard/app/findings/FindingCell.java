@@ -12,6 +12,9 @@ import javafx.scene.layout.VBox;
 final class FindingCell extends ListCell<FindingRow> {
   private static final double SEVERITY_WIDTH = 70;
 
+  /** Of the list's scroll bar, with the list's border. */
+  private static final double BAR_WIDTH = 16;
+
   private final Label severity = new Label();
   private final Label words = new Label();
   private final Label caseName = new Label();
@@ -30,6 +33,16 @@ final class FindingCell extends ListCell<FindingRow> {
     caseName.managedProperty().bind(caseName.textProperty().isNotEmpty());
     line.getStyleClass().add("finding-line");
     setPrefWidth(0); // as wide as the list, so that the words wrap
+  }
+
+  /** Asked before the cell is laid out, when its own width is not known yet; the list's is. */
+  @Override
+  protected double computePrefHeight(double width) {
+    if (getGraphic() == null || getListView() == null || getListView().getWidth() <= 0) {
+      return super.computePrefHeight(width);
+    }
+    double inner = getListView().getWidth() - BAR_WIDTH - snappedLeftInset() - snappedRightInset();
+    return snappedTopInset() + snapSizeY(line.prefHeight(inner)) + snappedBottomInset();
   }
 
   @Override

@@ -28,7 +28,7 @@ final class FindingDetail extends ScrollPane {
   private void show(FindingRow row) {
     page.getChildren().clear();
     if (row == null) {
-      page.getChildren().add(styled("Pick a finding to see its way out.", "finding-muted"));
+      page.getChildren().add(styled("Pick a finding to see how to mend it.", "finding-muted"));
       return;
     }
     page.getChildren().addAll(head(row), styled(row.words(), "finding-words"));

@@ -36,7 +36,9 @@ final class FlagLabels {
         row(
             words(which, "flag-strong"),
             number(end.digits() + " " + unit, end.working(), "flag-strong"),
-            words(end.bandDigits().isEmpty() ? "" : "± " + end.bandDigits(), "flag-small"),
+            words(
+                end.bandDigits().isEmpty() ? "" : "± " + end.bandDigits() + " " + unit,
+                "flag-small"),
             words(end.caseName(), "flag-case"));
     VBox lines = new VBox(first, row(thing(end.name(), end.thingId())));
     lines.getStyleClass().add("flag");
@@ -45,7 +47,7 @@ final class FlagLabels {
 
   Region setting(SettingMark setting) {
     VBox box =
-        new VBox(row(words(setting.fits() ? "▼" : "✕", "flag-strong"), settingNumber(setting)));
+        new VBox(row(words(setting.fits() ? "" : "✕", "flag-strong"), settingNumber(setting)));
     if (!setting.fits()) {
       box.getChildren().add(row(words("not in the window", "flag-bad")));
     }
@@ -71,6 +73,14 @@ final class FlagLabels {
           case LOWER, UPPER -> new Line(5, 0, 5, 10);
         };
     sign.getStyleClass().addAll("sign", "sign-" + kind.name().toLowerCase(java.util.Locale.ROOT));
+    sign.setMouseTransparent(true);
+    return sign;
+  }
+
+  /** Points down to where the gauge reads. */
+  static Node settingSign() {
+    Shape sign = new Polygon(0, 0, 10, 0, 5, 9);
+    sign.getStyleClass().addAll("sign", "sign-setting");
     sign.setMouseTransparent(true);
     return sign;
   }

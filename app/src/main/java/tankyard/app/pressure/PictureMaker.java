@@ -29,6 +29,7 @@ final class PictureMaker {
   private static final int STEPS = 8;
 
   private final Map<String, String> caseNames;
+  private final UnitSystem units;
   private final Rounded rounded;
 
   /**
@@ -38,6 +39,7 @@ final class PictureMaker {
    */
   PictureMaker(UnitSystem units, Map<String, String> caseNames) {
     this.caseNames = Map.copyOf(caseNames);
+    this.units = units;
     this.rounded = Rounded.in(units);
   }
 
@@ -58,6 +60,7 @@ final class PictureMaker {
         least,
         most,
         segments,
+        window.least().map(this::sum).orElse(""),
         setting,
         marks.stream().filter(m -> m.value() <= axis.high()).toList(),
         beyond(marks, axis),
@@ -83,7 +86,7 @@ final class PictureMaker {
     return new End(
         gauge(limit),
         rounded.limit(limit),
-        limit.name(),
+        limit.nameIn(units),
         caseName(limit),
         band,
         band == 0 ? "" : rounded.near(band),
@@ -103,11 +106,24 @@ final class PictureMaker {
     for (Map.Entry<Part, Pressure> part : parts.entrySet()) {
       double size = rounded.value(part.getValue());
       if (size != 0) {
-        segments.add(new Segment(part.getKey(), at, at + size, rounded.near(size)));
+        segments.add(new Segment(part.getKey(), at, at + size, rounded.finer(size)));
       }
       at += size;
     }
     return segments;
+  }
+
+  /** The parts as they add up, and what the gauge must then reach. */
+  private String sum(PressureLimit least) {
+    double exact =
+        rounded.value(least.lift())
+            + rounded.value(least.friction())
+            + rounded.value(least.valve())
+            + rounded.value(least.margin());
+    return "= "
+        + rounded.withUnit(rounded.finer(exact))
+        + ", so at least "
+        + rounded.withUnit(rounded.limit(least));
   }
 
   private SettingMark setting(Setting setting) {
@@ -145,7 +161,7 @@ final class PictureMaker {
         kind,
         gauge(limit),
         rounded.limit(limit),
-        limit.name(),
+        limit.nameIn(units),
         limit.thingId(),
         limit.gauge()::working);
   }

@@ -123,7 +123,7 @@ public final class PressureViewModel {
         needed ? "at least" : "at most",
         limit.kind().words(),
         limit.thingId(),
-        limit.name(),
+        limit.nameIn(units),
         caseNames.getOrDefault(limit.caseId(), limit.caseId()),
         gauge,
         rounded.limit(limit),

@@ -28,6 +28,11 @@ record Rounded(Unit unit) {
     return Figures.decimals(value, decimals(value));
   }
 
+  /** With a decimal more, so that parts that are added up give the sum beside them. */
+  String finer(double value) {
+    return Figures.decimals(value, decimals(value) + 1);
+  }
+
   /** To the side that keeps a limit. */
   String towards(double value, Rounding side) {
     int decimals = decimals(value);

@@ -112,13 +112,16 @@ final class WindowBar extends Region {
     picture
         .most()
         .ifPresent(e -> above.add(flag(e.value(), high, labels.end("most", e), "end", null)));
-    picture
-        .setting()
-        .ifPresent(s -> above.add(flag(s.value(), Side.RIGHT, labels.setting(s), "setting", null)));
+    picture.setting().ifPresent(s -> above.add(setting(s, labels)));
     for (Mark mark : picture.marks()) {
       Node sign = FlagLabels.sign(mark.kind());
       below.add(flag(mark.value(), Side.RIGHT, labels.mark(mark), "mark", sign));
     }
+  }
+
+  private static FlagNode setting(WindowPicture.SettingMark setting, FlagLabels labels) {
+    Node sign = FlagLabels.settingSign();
+    return flag(setting.value(), Side.RIGHT, labels.setting(setting), "setting", sign);
   }
 
   private static FlagNode flag(double value, Side side, Region label, String style, Node sign) {
@@ -190,7 +193,7 @@ final class WindowBar extends Region {
       double x = scale.sharp(flag.value());
       place(flag.pole(), x, up ? top + 2 : edge, up ? edge : top + height - 2);
       if (flag.sign() != null) {
-        flag.sign().relocate(x - 5, edge - 5);
+        flag.sign().relocate(x - 5, up ? edge - 10 : edge - 5);
       }
     }
   }

@@ -52,8 +52,8 @@ final class WindowCard extends VBox {
 
   private static String stateWords(WindowPicture picture) {
     return switch (picture.state()) {
-      case OPEN -> "✓ open";
-      case CLOSED -> "✕ closed";
+      case OPEN -> "✓ a setting works";
+      case CLOSED -> "✕ no setting works";
       case INVALID -> "✕ not valid";
       case UNKNOWN -> "? not known";
     };
@@ -66,10 +66,7 @@ final class WindowCard extends VBox {
       String style = "bar-" + segment.part().name().toLowerCase(Locale.ROOT);
       key.getChildren().add(item(swatch(style), segment.part().words() + " " + segment.digits()));
     }
-    picture
-        .least()
-        .ifPresent(
-            e -> key.getChildren().add(plain("= least " + e.digits() + " " + picture.unit())));
+    picture.least().ifPresent(e -> key.getChildren().add(plain(picture.sum())));
     if (picture.isCrossed()) {
       key.getChildren().add(item(swatch("bar-short"), "short"));
     } else if (picture.least().isPresent() && picture.most().isPresent()) {
@@ -92,8 +89,8 @@ final class WindowCard extends VBox {
 
   private static String signWords(Mark.Kind kind) {
     return kind == Mark.Kind.TANK_ALONE
-        ? "if one forgets the hill"
-        : "below this the screw does nothing";
+        ? "looking at the tank alone, not at the hill"
+        : "set below this, the regulator's screw does nothing";
   }
 
   private static Node swatch(String style) {

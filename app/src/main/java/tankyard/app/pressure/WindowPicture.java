@@ -11,6 +11,7 @@ import tankyard.engine.working.Working;
  *
  * @param verdict one sentence: what to set, or why nothing can be set
  * @param segments what the least is made of, left to right
+ * @param sum what they add up to, in words; empty where the least is not known
  * @param setting the regulator's mark, if there is a setting
  * @param marks small ticks with words
  * @param beyond limits past the end of the axis, in words
@@ -25,6 +26,7 @@ record WindowPicture(
     Optional<End> least,
     Optional<End> most,
     List<Segment> segments,
+    String sum,
     Optional<SettingMark> setting,
     List<Mark> marks,
     List<String> beyond,

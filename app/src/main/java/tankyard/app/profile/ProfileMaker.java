@@ -148,11 +148,14 @@ final class ProfileMaker {
                 Comparator.comparingDouble(
                     s -> Math.abs(s.pipe() - pipe) + Math.abs(s.distance() - distance) / 100))
             .orElseThrow();
+    String ofPipe = whole(on.distance());
     String words =
-        "crest at "
+        "crest "
             + whole(distance)
             + " "
             + length.symbol()
+            + " out"
+            + (ofPipe.equals(whole(distance)) ? "" : ", " + ofPipe + " by the pipe")
             + ", pipe at "
             + Figures.decimals(pipe, 1)
             + " "

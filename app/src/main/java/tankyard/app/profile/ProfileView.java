@@ -72,11 +72,12 @@ public final class ProfileView extends BorderPane {
     picture.ifPresent(
         p -> {
           plot.getChildren().add(new ProfilePlot(p, model::readOut));
-          key.getChildren().addAll(item("key-ground", "ground"), item("key-pipe", "pipe"));
+          key.getChildren()
+              .addAll(item("key-ground", "ground"), item("key-pipe", "pipe, by its own length"));
           key.getChildren()
               .add(p.hasHead() ? item("key-head", p.headWords()) : new Label(p.headWords()));
           if (!p.partFull().isEmpty()) {
-            key.getChildren().add(item("profile-part-full", "part full"));
+            key.getChildren().add(item("profile-part-full", "pipe runs part full"));
           }
         });
   }

@@ -50,11 +50,11 @@ final class CaseSections {
         "After a power cut all wells start together.",
         Running::words);
     fields
-        .amount("oil", "Oil, times today's", "1.5 is half as much again.")
+        .amount("oil", "Oil, today's ×", "1.5 is half as much again.")
         .unit(Unit.ONE, Unit.ONE)
         .assumed("1");
     fields
-        .amount("water", "Water, times today's", "Old leases make more water every year.")
+        .amount("water", "Water, today's ×", "Old leases make more water every year.")
         .unit(Unit.ONE, Unit.ONE)
         .assumed("1");
     fields

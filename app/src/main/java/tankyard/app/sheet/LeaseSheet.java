@@ -53,7 +53,7 @@ final class LeaseSheet {
     fluids
         .amount(
             "inversion",
-            "Water carries from",
+            "Water carries oil from",
             "Share of water above which the water carries the oil and the line runs thin.")
         .assumed(Assumed.of(Defaults.INVERSION));
     ViscosityRows.fill(sheet);

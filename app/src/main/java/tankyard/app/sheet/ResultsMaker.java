@@ -136,7 +136,7 @@ final class ResultsMaker {
   private WorkedFact limit(String label, PressureLimit limit, String why) {
     return new WorkedFact(
         label,
-        shown(limit.gauge(), limit.rounding()) + ", " + limit.name(),
+        shown(limit.gauge(), limit.rounding()) + ", " + limit.nameIn(figures.units()),
         why,
         limit.gauge()::working);
   }

@@ -93,6 +93,9 @@ public final class SheetView extends BorderPane {
   private void showHead(SheetHead head) {
     title.setText(head.title());
     kind.setText(head.kind());
+    boolean repeats = head.title().equalsIgnoreCase(head.kind());
+    kind.setVisible(!repeats);
+    kind.setManaged(!repeats);
     facts.getChildren().setAll(head.facts().stream().map(SheetView::fact).toList());
   }
 

@@ -76,13 +76,21 @@ final class TankSheet {
             "ventBore", "Clear bore", "What air goes through, in when drawn and out when filled.")
         .unit(Unit.INCH, Unit.MILLIMETRE)
         .assumedFrom(lease -> "not checked");
-    ounces(tank, "ventLifts", "Lets out at", "Pressure at which it lifts; none for an open pipe.")
+    ounces(
+            tank,
+            "ventLifts",
+            "Opens for pressure",
+            "Pressure at which it lifts; none for an open pipe.")
         .assumedFrom(lease -> "open");
-    ounces(tank, "ventDraws", "Lets air in at", "Vacuum at which it lifts; none for an open pipe.")
+    ounces(
+            tank,
+            "ventDraws",
+            "Opens for vacuum",
+            "Vacuum at which it lifts; none for an open pipe.")
         .assumedFrom(lease -> "open");
-    ounces(tank, "roofPressure", "Roof holds", "Most pressure under it; tanks hold ounces.")
+    ounces(tank, "roofPressure", "Roof rated for", "Most pressure under it; tanks hold ounces.")
         .assumedFrom(lease -> roof(sheet, lease, id, TankSize::pressure));
-    ounces(tank, "roofVacuum", "Under vacuum", "Most vacuum under the roof before it folds.")
+    ounces(tank, "roofVacuum", "Rated vacuum", "Most vacuum under the roof before it folds.")
         .assumedFrom(lease -> roof(sheet, lease, id, TankSize::vacuum));
   }
 

@@ -44,7 +44,7 @@ final class ViscosityRows {
         "viscosity-add",
         "Add a point",
         "Temperature, a comma, viscosity. Two points make a line over temperature.",
-        "40 °F, 120 cP",
+        "e.g. 40 °F, 120 cP",
         ViscosityRows::read);
   }
 

@@ -12,6 +12,7 @@ import tankyard.app.solve.SolveService;
 
 /** One line at the foot: what to do next, where the pointer is, how fresh the results are. */
 final class StatusBar extends HBox {
+  private static final String NOTHING = "\u25cb nothing is drawn yet";
 
   StatusBar(
       ObservableValue<String> hint,
@@ -29,6 +30,12 @@ final class StatusBar extends HBox {
     getChildren().addAll(hintLabel, cursorLabel, stepLabel, freshness(solve));
   }
 
+  /** A green mark beside findings that say what is missing would look like all is well. */
+  private static boolean isBlank(SolveService solve) {
+    return solve.freshness() == Freshness.CURRENT
+        && solve.latest().filter(s -> s.answer().lease().things().findAny().isPresent()).isEmpty();
+  }
+
   private static Label label(String id, ObservableValue<String> words) {
     Label label = new Label();
     label.setId(id);
@@ -44,8 +51,9 @@ final class StatusBar extends HBox {
     Tooltip why = new Tooltip();
     Runnable show =
         () -> {
-          Freshness now = solve.freshness();
-          label.setText(mark(now) + " " + now.words());
+          boolean blank = isBlank(solve);
+          Freshness now = blank ? Freshness.STALE : solve.freshness();
+          label.setText(blank ? NOTHING : mark(now) + " " + now.words());
           label
               .getStyleClass()
               .removeAll(Stream.of(Freshness.values()).map(StatusBar::style).toList());

@@ -40,11 +40,11 @@ final class BillRows {
         remark(line));
   }
 
-  /** Feet of trench by the whole foot; nobody orders hundredths, but a tenth of a foot of pipe. */
+  /** As it was reckoned with, so that quantity times price is the total beside it. */
   private static String quantity(double quantity) {
-    return Math.abs(quantity) >= 100
+    return quantity == Math.rint(quantity)
         ? Figures.grouped(quantity)
-        : Figures.exact(Math.round(quantity * 10) / 10.0);
+        : Figures.grouped(quantity, 2);
   }
 
   private static String price(BillLine line) {

@@ -11,6 +11,12 @@ import tankyard.engine.pricing.BillLine;
 
 /** The lines of the bill; picking one picks what caused it on the map. */
 final class BillTable extends TableView<BillRow> {
+  private static final double ITEM_LEAST = 140;
+  private static final double ITEM_MOST = 250;
+
+  /** The columns of figures, the scroll bar and a part of what a line is for. */
+  private static final double FIGURES = 430;
+
   private static final PseudoClass OLD = PseudoClass.getPseudoClass("old");
 
   BillTable(TakeoffViewModel model) {
@@ -18,14 +24,24 @@ final class BillTable extends TableView<BillRow> {
     setId("bill-table");
     getStyleClass().addAll("figure-table", "dense");
     setPlaceholder(new Label(""));
-    getColumns().add(Columns.words("Item", 226, BillRow::text));
-    getColumns().add(Columns.number("Quantity", 84, BillRow::quantity, BillRow::quantityDigits));
-    getColumns().add(Columns.words("Unit", 50, BillRow::unit));
+    TableColumn<BillRow, String> item = Columns.words("Item", ITEM_LEAST, BillRow::text);
+    getColumns().add(item);
+    getColumns().add(Columns.number("Quantity", 98, BillRow::quantity, BillTable::quantity));
     TableColumn<BillRow, BillRow> price =
         Columns.number("Price", 92, BillRow::unitPrice, BillRow::price);
     price.getStyleClass().add("price-column");
+    TableColumn<BillRow, BillRow> total =
+        Columns.number("Total", 86, r -> r.sum().doubleValue(), BillRow::total);
     getColumns().add(price);
-    getColumns().add(Columns.number("Total", 92, r -> r.sum().doubleValue(), BillRow::total));
+    getColumns().add(total);
+    price.textProperty().bind(model.currencyProperty().map(c -> "Price" + c));
+    total.textProperty().bind(model.currencyProperty().map(c -> "Total" + c));
+    // What is bought gives way first, so that no figure is out of sight.
+    widthProperty()
+        .addListener(
+            (o, was, is) ->
+                item.setPrefWidth(
+                    Math.max(ITEM_LEAST, Math.min(ITEM_MOST, is.doubleValue() - FIGURES))));
     getColumns().add(Columns.words("For", 170, BillRow::forWhat));
     getColumns().add(Columns.words("Status", 74, BillRow::status));
     getColumns().add(Columns.words("Remark", 240, BillRow::remark));
@@ -38,6 +54,10 @@ final class BillTable extends TableView<BillRow> {
                 model.pick(is);
               }
             });
+  }
+
+  private static String quantity(BillRow row) {
+    return row.quantityDigits() + " " + row.unit();
   }
 
   /** Says by its look, beside its words, how the line stands in the sum. */

@@ -39,7 +39,7 @@ public final class TakeoffView extends BorderPane {
             Objects.requireNonNull(getClass().getResource("takeoff.css")).toExternalForm());
     EmptyWords empty = new EmptyWords(model.emptyWordsProperty());
     SplitPane split = new SplitPane(new BillTable(model), side());
-    split.setDividerPositions(0.74);
+    split.setDividerPositions(0.77);
     split.visibleProperty().bind(empty.visibleProperty().not());
     setTop(new StaleMark(split, model.freshness()));
     setCenter(new StackPane(split, empty));
@@ -87,6 +87,8 @@ public final class TakeoffView extends BorderPane {
       SumRow row = rows.get(i);
       Label label = new Label(row.label());
       label.getStyleClass().add(row.isTotal() ? "bill-total" : "bill-sum");
+      label.setWrapText(true);
+      label.setMinHeight(Region.USE_PREF_SIZE);
       Labeled amount = row.isTotal() ? total(row) : new Label(row.amount());
       amount.setMinWidth(Region.USE_PREF_SIZE);
       sums.addRow(i, label, amount);

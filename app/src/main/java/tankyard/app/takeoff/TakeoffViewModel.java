@@ -40,6 +40,7 @@ public final class TakeoffViewModel {
       new ReadOnlyObjectWrapper<>(this, "sums", List.of());
   private final ReadOnlyObjectWrapper<List<String>> warnings =
       new ReadOnlyObjectWrapper<>(this, "warnings", List.of());
+  private final ReadOnlyStringWrapper currency = new ReadOnlyStringWrapper(this, "currency", "");
   private final ReadOnlyStringWrapper emptyWords =
       new ReadOnlyStringWrapper(this, "emptyWords", "");
 
@@ -70,6 +71,11 @@ public final class TakeoffViewModel {
 
   ReadOnlyObjectProperty<List<SumRow>> sumsProperty() {
     return sums.getReadOnlyProperty();
+  }
+
+  /** The money of every price, as a heading adds it: ", USD"; empty before the first bill. */
+  ReadOnlyStringProperty currencyProperty() {
+    return currency.getReadOnlyProperty();
   }
 
   /** What must be said with the total. */
@@ -146,6 +152,7 @@ public final class TakeoffViewModel {
     rows.setAll(answer.map(a -> BillRows.of(a.bill(), a.lease())).orElse(List.of()));
     sums.set(answer.map(a -> sums(a.bill().totals())).orElse(List.of()));
     warnings.set(answer.map(a -> warnings(a.bill())).orElse(List.of()));
+    currency.set(answer.map(a -> ", " + a.bill().totals().currency()).orElse(""));
     emptyWords.set(rows.isEmpty() ? EMPTY : "");
   }
 
@@ -170,13 +177,18 @@ public final class TakeoffViewModel {
     }
     if (totals.invented() > 0) {
       words.add(
-          "On " + lines(totals.invented()) + " the price is made up: ask your store for its own.");
+          "On " + lines(totals.invented()) + " the price is invented: ask your store for its own.");
     }
     if (totals.stale() > 0) {
       words.add("On " + lines(totals.stale()) + " the price is a year old or more.");
     }
     if (totals.have().signum() > 0) {
-      words.add("What is there already is worth " + BillRows.money(totals.have()) + ".");
+      words.add(
+          "What is there already is worth "
+              + BillRows.money(totals.have())
+              + " "
+              + totals.currency()
+              + ".");
     }
     bill.notUsed()
         .forEach(quote -> words.add("Quote " + quote.quoteId() + " is not used: " + quote.why()));

@@ -14,9 +14,9 @@ import tankyard.engine.window.Window;
 /** Back-pressure windows of the small lease, made up by hand. */
 public final class SmallWindow {
   private static final PressureLimit CREST =
-      limit(Kind.CREST, "L6", "crest at 126 ft on Line 6", "winter", 10.2, 1.4, 0.9, 2, 0.9);
+      limit(Kind.CREST, "L6", "crest 126 ft out on Line 6", "winter", 10.2, 1.4, 0.9, 2, 0.9);
   private static final PressureLimit CREST_SUMMER =
-      limit(Kind.CREST, "L6", "crest at 126 ft on Line 6", "summer", 10.2, 0.9, 0.8, 2, 0.9);
+      limit(Kind.CREST, "L6", "crest 126 ft out on Line 6", "summer", 10.2, 0.9, 0.8, 2, 0.9);
   private static final PressureLimit INLET =
       limit(Kind.TANK_INLET, "WT1", "inlet of Water tank 1", "winter", 7.1, 2.1, 0.9, 2, 0.9);
   private static final PressureLimit BOX =
@@ -115,6 +115,7 @@ public final class SmallWindow {
         kind,
         thing,
         name,
+        Optional.empty(),
         caseId,
         psi(name, lift + friction + valve + margin),
         Pressure.ofPsi(lift),
@@ -129,6 +130,7 @@ public final class SmallWindow {
         limit.kind(),
         limit.thingId(),
         limit.name(),
+        limit.crest(),
         limit.caseId(),
         psi(limit.name(), gauge),
         limit.lift(),

@@ -36,7 +36,7 @@ class PictureMakerTest {
   void namesBothEnds() {
     WindowPicture picture = picture(SmallWindow.open());
     assertThat(picture.least().orElseThrow().digits()).isEqualTo("14.5");
-    assertThat(picture.least().orElseThrow().name()).isEqualTo("crest at 126 ft on Line 6");
+    assertThat(picture.least().orElseThrow().name()).isEqualTo("crest 126 ft out on Line 6");
     assertThat(picture.least().orElseThrow().caseName()).isEqualTo("Today, winter");
     assertThat(picture.most().orElseThrow().digits()).isEqualTo("26.0");
     assertThat(picture.state()).isEqualTo(State.OPEN);
@@ -67,7 +67,7 @@ class PictureMakerTest {
   @Test
   void aRunnerUpIsShownInItsWorstCaseOnly() {
     assertThat(picture(SmallWindow.open()).marks().stream().map(Mark::name))
-        .doesNotContain("crest at 126 ft on Line 6")
+        .doesNotContain("crest 126 ft out on Line 6")
         .contains("Well 2's stuffing box");
   }
 

@@ -56,7 +56,7 @@ class PressureViewTest {
   void aNumberShowsItsWorking(FxRobot robot) {
     robot.clickOn(link(robot, "14.5 psi"));
     assertThat(desk.shown).hasSize(1);
-    assertThat(desk.shown.get(0).title()).isEqualTo("crest at 126 ft on Line 6");
+    assertThat(desk.shown.get(0).title()).isEqualTo("crest 126 ft out on Line 6");
   }
 
   @Test

@@ -19,6 +19,7 @@ class RoundedTest {
         kind,
         any.thingId(),
         any.name(),
+        any.crest(),
         any.caseId(),
         Computed.of(Pressure.ofPsi(psi), any.gauge()::working),
         any.lift(),

@@ -76,7 +76,7 @@ class ProfileMakerTest {
   @Test
   void theCrestIsNamed() {
     assertThat(picture("L6", UnitSystem.FIELD).crest().orElseThrow().words())
-        .isEqualTo("crest at 126 ft, pipe at 1027.0 ft");
+        .isEqualTo("crest 126 ft out, pipe at 1027.0 ft");
   }
 
   @Test

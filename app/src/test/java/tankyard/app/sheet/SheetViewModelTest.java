@@ -142,7 +142,7 @@ class SheetViewModelTest extends SheetFixture {
   void aSeparatorShowsBothEndsOfItsWindow() {
     desk.selection.select("S1");
     List<SheetResults.WorkedFact> facts = model.resultsProperty().get().facts();
-    assertThat(facts.get(0).text()).isEqualTo("14.5 psi, crest at 126 ft on Line 6");
+    assertThat(facts.get(0).text()).isEqualTo("14.5 psi, crest 126 ft out on Line 6");
     model.show(facts.get(0).working().get());
     assertThat(desk.shown.get(0).value()).isEqualTo(14.5);
   }

@@ -53,7 +53,7 @@ record GunBarrelFalls(LegRun run, double bottomM, Length from) {
     for (LegRun.HighPoint high : run.highPoints()) {
       Governor crest =
           new Governor(
-              "the crest at " + Figures.grouped(Math.rint(high.along().toFeet())) + " ft",
+              "the crest " + Figures.grouped(Math.rint(high.along().toFeet())) + " ft out",
               high.elevationM(),
               high.frictionPa());
       worst = crest.levelM(liquid()) > worst.levelM(liquid()) ? crest : worst;

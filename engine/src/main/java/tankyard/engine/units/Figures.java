@@ -41,6 +41,13 @@ public final class Figures {
     return String.format(Locale.ROOT, "%,.0f", value);
   }
 
+  /** The same with so many decimals: for columns of large numbers. */
+  public static String grouped(double value, int decimals) {
+    BigDecimal rounded = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
+    return String.format(
+        Locale.ROOT, "%,." + decimals + "f", rounded.signum() == 0 ? rounded.abs() : rounded);
+  }
+
   private static String trim(String digits) {
     if (digits.indexOf('.') < 0) {
       return digits;

@@ -95,6 +95,7 @@ final class BoxLimits {
         PressureLimit.Kind.STUFFING_BOX,
         well.id(),
         well.name() + "'s stuffing box",
+        Optional.empty(),
         study.designCase().id(),
         Computed.of(
             Pressure.psiFromPascals(readingPa), () -> working(well, load, limitPa - readingPa)),

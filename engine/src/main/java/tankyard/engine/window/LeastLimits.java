@@ -13,9 +13,9 @@ import tankyard.engine.study.LegRun;
 import tankyard.engine.study.LineRun;
 import tankyard.engine.study.VesselHead;
 import tankyard.engine.units.Cv;
-import tankyard.engine.units.Figures;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.UnitSystem;
 import tankyard.engine.valves.ValveLoss;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -72,21 +72,19 @@ final class LeastLimits {
         top ? PressureLimit.Kind.TANK_INLET : PressureLimit.Kind.TANK_LEVEL,
         last.laid().id(),
         top ? leg.tank().name() + "'s inlet" : leg.tank().name() + " full to its overflow",
+        Optional.empty(),
         leg.endM(),
         leg.wholeFrictionPa());
   }
 
   private PressureLimit atHighPoint(LegRun leg, LegRun.HighPoint high) {
-    String name =
-        "crest at "
-            + Figures.grouped(Math.rint(high.along().toFeet()))
-            + " ft on "
-            + high.line().line().name();
+    PressureLimit.Crest crest = new PressureLimit.Crest(high.along(), high.line().line().name());
     return limit(
         leg,
         PressureLimit.Kind.CREST,
         high.line().id(),
-        name,
+        crest.words(UnitSystem.FIELD),
+        Optional.of(crest),
         high.elevationM(),
         high.frictionPa());
   }
@@ -98,6 +96,7 @@ final class LeastLimits {
         PressureLimit.Kind.CREST,
         first.laid().id(),
         "the start of " + first.laid().line().name() + ", which falls all the way",
+        Optional.empty(),
         leg.startM(),
         0);
   }
@@ -107,6 +106,7 @@ final class LeastLimits {
       PressureLimit.Kind kind,
       String thingId,
       String name,
+      Optional<PressureLimit.Crest> crest,
       double controlM,
       double frictionPa) {
     double liftPa =
@@ -117,6 +117,7 @@ final class LeastLimits {
         kind,
         thingId,
         name,
+        crest,
         study.designCase().id(),
         Computed.of(
             Pressure.psiFromPascals(totalPa), () -> working(leg, name, controlM, frictionPa)),

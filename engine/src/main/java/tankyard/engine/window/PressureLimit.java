@@ -1,8 +1,13 @@
 package tankyard.engine.window;
 
 import java.util.Optional;
+import tankyard.engine.units.Dimension;
+import tankyard.engine.units.Figures;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Rounding;
+import tankyard.engine.units.Unit;
+import tankyard.engine.units.UnitSystem;
 import tankyard.engine.working.Computed;
 
 /**
@@ -10,7 +15,8 @@ import tankyard.engine.working.Computed;
  *
  * @param kind what sort of limit it is
  * @param thingId the line, well or vessel it comes from
- * @param name as a person says it: "crest at 1,000 ft", "Well 9's stuffing box"
+ * @param name as a person says it: "crest 1,000 ft out", "Well 9's stuffing box"
+ * @param crest where a high point on the way sets it
  * @param caseId the design case it was worked out for
  * @param gauge the gauge reading it sets
  * @param lift part from differences in height
@@ -23,6 +29,7 @@ public record PressureLimit(
     Kind kind,
     String thingId,
     String name,
+    Optional<Crest> crest,
     String caseId,
     Computed<Pressure> gauge,
     Pressure lift,
@@ -30,6 +37,26 @@ public record PressureLimit(
     Pressure valve,
     Pressure margin,
     Optional<Pressure> heightBand) {
+
+  /**
+   * A high point on the way.
+   *
+   * @param along from the start of its line, on the map
+   * @param line its name
+   */
+  public record Crest(Length along, String line) {
+    /** For example "crest 1,000 ft out on Water leg": the distance is none of its heights. */
+    String words(UnitSystem units) {
+      Unit unit = units.unit(Dimension.LENGTH);
+      String distance = Figures.grouped(Math.rint(along.in(unit))) + " " + unit.symbol();
+      return "crest " + distance + " out on " + line;
+    }
+  }
+
+  /** Its name with the distances in it in a person's own units; {@link #name()} has feet. */
+  public String nameIn(UnitSystem units) {
+    return crest.map(c -> c.words(units)).orElse(name);
+  }
 
   /**
    * To which side its reading is rounded wherever it is shown: what must be reached never lower,

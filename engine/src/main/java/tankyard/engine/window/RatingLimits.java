@@ -64,6 +64,7 @@ final class RatingLimits {
         PressureLimit.Kind.PIPE_RATING,
         run.laid().id(),
         run.laid().line().name() + "'s pipe rating",
+        Optional.empty(),
         study.designCase().id(),
         Computed.of(
             gauge,

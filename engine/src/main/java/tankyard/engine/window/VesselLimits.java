@@ -136,6 +136,7 @@ final class VesselLimits {
         kind,
         separator.id(),
         name,
+        Optional.empty(),
         study.designCase().id(),
         gauge,
         nothing,

@@ -51,7 +51,7 @@ class SizeTest {
     Typed typed = Typed.run("size", Typed.example("p2-sandstone-knob"));
 
     assertThat(typed.out())
-        .containsPattern("least +14\\.\\d +crest at 1,000 ft on Water leg")
+        .containsPattern("least +14\\.\\d +crest 1,000 ft out on Water leg")
         .containsPattern("Looking at the tank alone .* would say -0\\.\\d psi");
   }
 

@@ -36,7 +36,7 @@ public final class MarginLayer implements Layer {
     double px = p.camera().px(unit.toSi(length));
     double x = EDGE_PX;
     double y = p.height() - EDGE_PX;
-    rule(g, p.inks().paper(), 5, x, y, px);
+    plate(p, x - 6, y - 10 - Lettering.LINE_PX, px + 12, Lettering.LINE_PX + 16);
     rule(g, p.inks().ink(), 1.5, x, y, px);
     String words =
         (length >= 1000 ? Figures.grouped(length) : Figures.exact(length)) + " " + unit.symbol();

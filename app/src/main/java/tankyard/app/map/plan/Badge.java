@@ -1,6 +1,6 @@
 package tankyard.app.map.plan;
 
-/** A tag on what sets one end of the window: "least 12.3 psi", "most 31 psi". */
+/** A tag on what sets one end of the window: "gauge at least 12.3 psi", "gauge at most 31 psi". */
 public record Badge(End end, String words) {
   /** Which end of the window. */
   public enum End {

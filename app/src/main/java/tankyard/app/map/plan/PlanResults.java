@@ -109,11 +109,11 @@ final class PlanResults {
   }
 
   private Badge least(PressureLimit limit) {
-    return new Badge(Badge.End.LEAST, "least " + print(limit));
+    return new Badge(Badge.End.LEAST, "gauge at least " + print(limit));
   }
 
   private Badge most(PressureLimit limit) {
-    return new Badge(Badge.End.MOST, "most " + print(limit));
+    return new Badge(Badge.End.MOST, "gauge at most " + print(limit));
   }
 
   private String print(PressureLimit limit) {

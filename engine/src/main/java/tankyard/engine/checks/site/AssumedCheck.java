@@ -41,8 +41,8 @@ public final class AssumedCheck implements Check {
   private Finding finding(List<Assumption> assumed) {
     String count =
         assumed.size() == 1
-            ? "Nobody typed 1 value, which is taken by habit: "
-            : "Nobody typed " + assumed.size() + " values, which are taken by habit, among them: ";
+            ? "1 value is assumed, by habit: "
+            : assumed.size() + " values are assumed, by habit, among them: ";
     return Finding.of(
             id(), Severity.NOTE, "", count + String.join("; ", named(assumed)) + ".", SOURCE)
         .mendedBy("Type what you know; each is listed with the value taken.");

@@ -52,7 +52,7 @@ public final class WaterHoursCheck implements Check {
                 + h.value()
                 + " at "
                 + Versus.print(rate, Unit.BARREL_PER_DAY, 0)
-                + "; nobody looks for "
+                + "; the lease is left alone for "
                 + h.limit()
                 + ".",
             SOURCE)

@@ -8,7 +8,7 @@ import tankyard.engine.window.PressureLimit;
 final class LimitName {
   private LimitName() {}
 
-  /** For example "the crest at 1,000 ft on Water leg", "Well 9's stuffing box". */
+  /** For example "the crest 1,000 ft out on Water leg", "Well 9's stuffing box". */
   static String of(PressureLimit limit) {
     return limit.name().startsWith("crest") ? "the " + limit.name() : limit.name();
   }

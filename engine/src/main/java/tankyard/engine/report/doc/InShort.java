@@ -113,7 +113,7 @@ final class InShort {
     return words
         + Figure.READING.words(limit.gauge().value(), draft.units(), limit.rounding())
         + " ("
-        + limit.name()
+        + limit.nameIn(draft.units())
         + ")";
   }
 

@@ -153,7 +153,7 @@ final class SettingRows {
     row(
         separator.name() + ", " + words,
         shown.digits() + " " + shown.unit(),
-        limit.name() + what,
+        limit.nameIn(draft.units()) + what,
         shown.mark());
   }
 

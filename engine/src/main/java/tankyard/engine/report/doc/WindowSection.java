@@ -129,7 +129,7 @@ final class WindowSection {
   private List<String> row(String first, PressureLimit limit) {
     Draft.Shown shown =
         draft.headline(
-            window.separatorName() + ": " + limit.name(),
+            window.separatorName() + ": " + limit.nameIn(draft.units()),
             Figure.READING,
             limit.rounding(),
             limit.gauge());
@@ -140,7 +140,7 @@ final class WindowSection {
     return List.of(
         first,
         digits,
-        limit.name(),
+        limit.nameIn(draft.units()),
         draft.nameOf(limit.caseId()),
         draft.digits(Figure.PART, limit.lift()),
         draft.digits(Figure.PART, limit.friction()),
@@ -186,7 +186,7 @@ final class WindowSection {
                                 tank.gauge())
                             .words()
                         + " at least ("
-                        + tank.name()
+                        + tank.nameIn(draft.units())
                         + "). The line past the crest runs part full, so its fall pulls nothing."));
   }
 

@@ -52,10 +52,10 @@ class SiteChecksTest {
 
     assertThat(found.severity()).isEqualTo(Severity.NOTE);
     assertThat(found.words())
-        .startsWith("Nobody typed " + P1.evidence().assumptions().size() + " values")
+        .startsWith(P1.evidence().assumptions().size() + " values are assumed")
         .contains("regulator builds up 1.5 psi");
     assertThat(P1.with("/separators/0/regulator/buildUp", "1 psi").the("values-assumed").words())
-        .startsWith("Nobody typed " + (P1.evidence().assumptions().size() - 1))
+        .startsWith((P1.evidence().assumptions().size() - 1) + " values")
         .doesNotContain("regulator builds up");
   }
 

@@ -23,7 +23,7 @@ class CrestAndHeightsTest {
     assertThat(found.thingId()).isEqualTo("WL1");
     assertThat(found.words())
         .contains("tank alone would need 3.6 psi")
-        .contains("crest at 1,000 ft on Water leg needs 16.8 psi")
+        .contains("crest 1,000 ft out on Water leg needs 16.8 psi")
         .contains("no siphon");
     assertThat(found.wayOut()).anyMatch(w -> w.contains("air vent at the crest"));
   }
