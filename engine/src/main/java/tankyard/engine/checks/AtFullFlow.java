@@ -13,8 +13,9 @@ import tankyard.engine.window.Window;
  * case was worked out for. Upper limits hold at full flow.
  *
  * @param addedPsi by separator
+ * @param mostAddedPsi by any of them
  */
-public record AtFullFlow(Map<String, Double> addedPsi) {
+public record AtFullFlow(Map<String, Double> addedPsi, double mostAddedPsi) {
 
   public static AtFullFlow of(Evidence evidence, CaseResult result) {
     Map<String, Double> workedFor = new HashMap<>();
@@ -30,7 +31,8 @@ public record AtFullFlow(Map<String, Double> addedPsi) {
                       setting.gaugeAtFlow().toPsi()
                           - workedFor.getOrDefault(window.separatorId(), setting.gauge().toPsi())));
     }
-    return new AtFullFlow(Map.copyOf(added));
+    double most = added.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return new AtFullFlow(Map.copyOf(added), most);
   }
 
   /** Pressure at a stuffing box; a crest on the way keeps the build-up from it. */
@@ -43,10 +45,6 @@ public record AtFullFlow(Map<String, Double> addedPsi) {
 
   /** The highest in a line; with several separators the most any of them adds to a flow line. */
   public double highestPsi(LineResult line) {
-    double added =
-        line.service() == Service.FLOW_LINE
-            ? addedPsi.values().stream().mapToDouble(Double::doubleValue).max().orElse(0)
-            : 0;
-    return line.highest().toPsi() + added;
+    return line.highest().toPsi() + (line.service() == Service.FLOW_LINE ? mostAddedPsi : 0);
   }
 }

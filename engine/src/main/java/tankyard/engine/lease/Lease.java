@@ -57,12 +57,23 @@ public record Lease(
 
   /** Every thing on the map, kind by kind, each kind in its own order. */
   public Stream<Thing> things() {
-    return Stream.of(wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells)
-        .flatMap(List::stream);
+    return kinds().stream().flatMap(List::stream);
   }
 
+  private List<List<? extends Thing>> kinds() {
+    return List.of(wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells);
+  }
+
+  /** Asked hundreds of times in an answer, so it walks the lists and starts no stream. */
   public Optional<Thing> thing(String id) {
-    return things().filter(t -> t.id().equals(id)).findFirst();
+    for (List<? extends Thing> kind : kinds()) {
+      for (Thing thing : kind) {
+        if (thing.id().equals(id)) {
+          return Optional.of(thing);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** Separators and gun barrels. */
@@ -71,7 +82,12 @@ public record Lease(
   }
 
   public Optional<Line> line(String id) {
-    return lines.stream().filter(l -> l.id().equals(id)).findFirst();
+    for (Line line : lines) {
+      if (line.id().equals(id)) {
+        return Optional.of(line);
+      }
+    }
+    return Optional.empty();
   }
 
   public Stream<Line> linesOf(String thingId) {

@@ -60,7 +60,7 @@ class WordsAndWorstTest {
 
   @Test
   void theBuildUpReachesABoxUnlessACrestIsOnTheWay() {
-    AtFullFlow builtUp = new AtFullFlow(Map.of("S", 1.5));
+    AtFullFlow builtUp = new AtFullFlow(Map.of("S", 1.5), 1.5);
 
     assertThat(builtUp.boxPsi(box(9 + 3 + 1))).isCloseTo(14.5, within(1e-9));
     assertThat(builtUp.boxPsi(box(20))).isEqualTo(20);
