@@ -5,25 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.Point2D;
-import javafx.scene.Scene;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
-import javafx.stage.Stage;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxToolkit;
-import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
 import tankyard.app.edit.Hand.InHand;
 import tankyard.app.example.SmallLease;
-import tankyard.app.example.TestWorld;
-import tankyard.app.map.plan.Camera;
-import tankyard.app.map.plan.MapSpot;
-import tankyard.app.memory.Memory;
-import tankyard.app.style.Look;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Lease;
@@ -33,23 +20,10 @@ import tankyard.engine.study.GunBarrelResult;
 import tankyard.engine.units.Length;
 
 /** A gun barrel from the rack to its answer, with mouse, keys and the sheet. */
-class GunBarrelStudioTest extends ApplicationTest {
-  private Studio studio;
-
-  @Override
-  public void start(Stage stage) {
-    Look look = new Look(Memory.forgetful());
-    studio = TestWorld.studio(look, Runnable::run);
-    Scene scene = new Scene(studio.window(), 1400, 900);
-    look.dress(scene);
-    stage.setScene(scene);
-    stage.show();
-    studio.store().open(small());
-    studio.mapPane().view().requestFocus();
-  }
-
+class GunBarrelStudioTest extends StudioFixture {
   /** The small lease with a bore for its pipe, so that the lines can be worked out. */
-  private static Lease small() {
+  @Override
+  Lease first() {
     OwnPipe pipe =
         new OwnPipe(
             "any-pipe",
@@ -62,22 +36,6 @@ class GunBarrelStudioTest extends ApplicationTest {
     return SmallLease.lease().withOwnPipes(List.of(pipe));
   }
 
-  @BeforeEach
-  void settle() {
-    WaitForAsyncUtils.waitForFxEvents();
-  }
-
-  @AfterEach
-  void letGo() throws Exception {
-    release(new KeyCode[0]);
-    release(new MouseButton[0]);
-    FxToolkit.hideStage();
-  }
-
-  private Lease lease() {
-    return studio.store().lease();
-  }
-
   private LeaseAnswer answer() {
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(studio.solve().latest().orElseThrow().revision())
@@ -87,19 +45,6 @@ class GunBarrelStudioTest extends ApplicationTest {
 
   private GunBarrelResult barrel() {
     return answer().cases().get(0).gunBarrel("GB1").orElseThrow();
-  }
-
-  private Point2D onScreen(MapSpot spot) {
-    Camera camera = studio.map().desk().camera();
-    return studio.mapPane().view().localToScreen(camera.x(spot), camera.y(spot));
-  }
-
-  private Point2D onScreen(double eastFt, double northFt) {
-    return onScreen(MapSpot.of(SmallLease.at(eastFt, northFt)));
-  }
-
-  private Point2D thing(String id) {
-    return onScreen(MapSpot.of(lease().thing(id).orElseThrow().at()));
   }
 
   private void place() {
@@ -173,6 +118,6 @@ class GunBarrelStudioTest extends ApplicationTest {
     push(KeyCode.SHIFT, KeyCode.LEFT).push(KeyCode.ENTER);
     assertThat(lease().gunBarrels()).hasSize(1);
     push(KeyCode.CONTROL, KeyCode.Z);
-    assertThat(lease()).isEqualTo(small());
+    assertThat(lease()).isEqualTo(first());
   }
 }

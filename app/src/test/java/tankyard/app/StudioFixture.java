@@ -41,8 +41,13 @@ abstract class StudioFixture extends ApplicationTest {
     stage.show();
     App.guard(stage, studio.desk(), () -> left = true);
     this.stage = stage;
-    studio.store().open(SmallLease.lease());
+    studio.store().open(first());
     studio.mapPane().view().requestFocus();
+  }
+
+  /** What stands in the window at first. */
+  Lease first() {
+    return SmallLease.lease();
   }
 
   @BeforeEach

@@ -3,13 +3,9 @@ package tankyard.app.example;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import tankyard.engine.api.LeaseAnswer;
-import tankyard.engine.checks.Finding;
-import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Lease;
-import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.Assumption;
@@ -17,12 +13,8 @@ import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseResultBuilder;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.InjectionResultBuilder;
-import tankyard.engine.study.LineResult;
-import tankyard.engine.study.LineResultBuilder;
-import tankyard.engine.study.LineTemperatures;
 import tankyard.engine.study.OverflowResult;
 import tankyard.engine.study.OverflowResultBuilder;
-import tankyard.engine.study.PipePoint;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.SeparatorResultBuilder;
 import tankyard.engine.study.StorageResult;
@@ -31,17 +23,14 @@ import tankyard.engine.study.SwitchResult;
 import tankyard.engine.study.SwitchResultBuilder;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.study.WellResultBuilder;
-import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Quantity;
-import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
-import tankyard.engine.units.Viscosity;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -73,7 +62,7 @@ public final class SmallAnswer {
         List.of(SmallWindow.open()),
         Optional.empty(),
         Optional.empty(),
-        findings(),
+        SmallFindings.all(),
         SmallBill.bill(),
         List.of(),
         List.of(
@@ -114,7 +103,7 @@ public final class SmallAnswer {
   private static CaseResult caseResult(Lease lease, DesignCase designCase, double factor) {
     return CaseResultBuilder.builder()
         .designCase(designCase)
-        .lines(lease.lines().stream().map(line -> line(line, factor)).toList())
+        .lines(lease.lines().stream().map(line -> SmallLines.line(line, factor)).toList())
         .wells(lease.wells().stream().map(w -> well(w.id(), factor)).toList())
         .separators(lease.separators().stream().map(s -> separator(s.id(), factor)).toList())
         .storage(storage(factor))
@@ -135,84 +124,6 @@ public final class SmallAnswer {
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
         .cautions(List.of())
         .build();
-  }
-
-  private static LineResult line(Line line, double factor) {
-    boolean leg = line.service() == Service.WATER_LEG;
-    return LineResultBuilder.builder()
-        .lineId(line.id())
-        .service(line.service())
-        .flow(LiquidRate.ofBarrelsPerDay(81 * factor))
-        .flowWords("day's average")
-        .length(Length.ofFeet(310))
-        .lift(psi("Lift", leg ? 10.2 : -1.4))
-        .friction(psi("Friction", 0.86 * factor))
-        .start(Pressure.ofPsi(12.4))
-        .end(Pressure.ofPsi(leg ? 0 : 11.1))
-        .velocityFtPerS(0.42 * factor)
-        .reynolds(5400 * factor)
-        .regime("turbulent")
-        .crest(
-            leg
-                ? Optional.of(new LineResult.Crest(Length.ofFeet(126), Elevation.ofFeet(1027)))
-                : Optional.empty())
-        .rating(Optional.of(Pressure.ofPsi(80)))
-        .contents(Volume.ofBarrels(1.2))
-        .viscosity(thick())
-        .temperatures(
-            new LineTemperatures(
-                Temperature.ofFahrenheit(45),
-                Temperature.ofFahrenheit(45),
-                Temperature.ofFahrenheit(45),
-                Optional.empty()))
-        .points(leg ? legPoints() : slope())
-        .build();
-  }
-
-  private static Computed<Viscosity> thick() {
-    return Computed.of(
-        Viscosity.ofCentipoise(1.2),
-        () ->
-            Working.of(
-                "Viscosity",
-                "mu",
-                "m",
-                Unit.CENTIPOISE,
-                Source.definition("a test"),
-                Term.of("m", "as put in", 1.2, Unit.CENTIPOISE)));
-  }
-
-  private static List<PipePoint> legPoints() {
-    double[][] rows = {
-      {0, 1010, 1007, 12.4},
-      {40, 1016, 1013, 9.4},
-      {90, 1026, 1023, 4.2},
-      {126, 1030, 1027, 0},
-      {180, 1024, 1021, 0},
-      {240, 1016, 1013, 0},
-      {310, 1008, 1022, 0}
-    };
-    return IntStream.range(0, rows.length)
-        .mapToObj(i -> point(rows[i][0], rows[i][1], rows[i][2], rows[i][3], i > 3))
-        .toList();
-  }
-
-  private static List<PipePoint> slope() {
-    return List.of(
-        point(0, 1001, 998, 12.4, false),
-        point(150, 1006, 1003, 11.8, false),
-        point(310, 1010, 1007, 11.1, false));
-  }
-
-  private static PipePoint point(
-      double distance, double ground, double pipe, double psi, boolean partFull) {
-    return new PipePoint(
-        Length.ofFeet(distance),
-        Elevation.ofFeet(ground),
-        Elevation.ofFeet(pipe),
-        Pressure.ofPsi(psi),
-        partFull,
-        java.util.Optional.empty());
   }
 
   private static WellResult well(String id, double factor) {
@@ -286,58 +197,5 @@ public final class SmallAnswer {
         .hours(computed("Hours a day", Time.ofHours(9 * factor)))
         .redLine(Optional.of(psi("Red line", 417)))
         .build();
-  }
-
-  private static List<Finding> findings() {
-    return List.of(
-        finding(
-            "road-out-too-short",
-            Severity.FIX,
-            "OT1",
-            Optional.of("winter"),
-            "Oil tank 1: 182 bbl usable, and 222 bbl must find room while the road is out.",
-            List.of("A second 210 bbl tank gives 364 bbl.", "A load of 140 bbl would leave room.")),
-        finding(
-            "pressure-near-limit",
-            Severity.LOOK,
-            "W3",
-            Optional.of("winter"),
-            "Well 3: 26.5 psi at the stuffing box, and its limit is 60 psi.",
-            List.of()),
-        finding(
-            "float-not-checked",
-            Severity.NOTE,
-            "S1",
-            Optional.empty(),
-            "Separator 1: the pull of the float is not checked; the port is not known.",
-            List.of("Measure the port and the ball.")),
-        finding(
-            "no-way-out",
-            Severity.STOP,
-            "W2",
-            Optional.empty(),
-            "Well 2 has no way to a separator.",
-            List.of("Draw a flow line from Well 2 to Tee 1.")),
-        finding(
-            "heights-unknown",
-            Severity.LOOK,
-            "",
-            Optional.empty(),
-            "How far the heights may be off is not said; 10 ft are 4.7 psi of this brine.",
-            List.of("Say it on the lease's sheet.")));
-  }
-
-  private static Finding finding(
-      String id,
-      Severity severity,
-      String thing,
-      Optional<String> caseId,
-      String words,
-      List<String> wayOut) {
-    Optional<Working> working =
-        severity == Severity.FIX
-            ? Optional.of(computed("Oil room needed", Volume.ofBarrels(222)).working())
-            : Optional.empty();
-    return new Finding(id, severity, thing, caseId, words, wayOut, MADE_UP, working);
   }
 }
