@@ -173,12 +173,8 @@ public final class ResultRows {
 
   /** What one tank breathes, and what its roof feels of it. */
   public List<FigureRow> vent(String tankId) {
-    Unit ounces =
-        figures.units() == UnitSystem.METRIC ? Unit.KILOPASCAL : Unit.OUNCE_PER_SQUARE_INCH;
-    Unit air =
-        figures.units() == UnitSystem.METRIC
-            ? Unit.STANDARD_CUBIC_METRE_PER_DAY
-            : Unit.CUBIC_FOOT_PER_HOUR;
+    Unit ounces = unit(Unit.OUNCE_PER_SQUARE_INCH, Unit.KILOPASCAL);
+    Unit air = unit(Unit.CUBIC_FOOT_PER_HOUR, Unit.STANDARD_CUBIC_METRE_PER_DAY);
     return figures
         .<BreathingResult>rows(
             c -> c.breathing().stream().filter(b -> b.tankId().equals(tankId)).findFirst())
@@ -200,11 +196,15 @@ public final class ResultRows {
             "While it pushes out; its vent's maker knows better.",
             BreathingResult::pressure)
         .maybeIn(
-            figures.units() == UnitSystem.METRIC ? Unit.MILLIMETRE : Unit.INCH,
+            unit(Unit.INCH, Unit.MILLIMETRE),
             "Vent at least",
             "The clear bore that keeps the roof within what it holds.",
             BreathingResult::bore)
         .rows();
+  }
+
+  private Unit unit(Unit field, Unit metric) {
+    return figures.units() == UnitSystem.METRIC ? metric : field;
   }
 
   public List<FigureRow> pump(String id) {
