@@ -5,12 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
+import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.LiquidRate;
@@ -209,7 +211,31 @@ public final class CaseStudy {
 
   /** Oil into a vessel in this case, m3/s. */
   public double oilInto(Vessel vessel) {
-    return wellsOf(vessel.id()).stream().mapToDouble(WellFlow::oil).sum();
+    return into(vessel, WellFlow::oil);
+  }
+
+  /** Water into a vessel in this case, m3/s. */
+  double waterInto(Vessel vessel) {
+    return into(vessel, WellFlow::water);
+  }
+
+  /** Gas into a vessel in this case, standard m3/s. */
+  double gasInto(Vessel vessel) {
+    return into(vessel, WellFlow::gas);
+  }
+
+  private double into(Vessel vessel, ToDoubleFunction<WellFlow> part) {
+    return wellsOf(vessel.id()).stream().mapToDouble(part).sum();
+  }
+
+  /** The vessels from which a way of that service leads to a tank. */
+  List<Vessel> feeding(Tank tank, Service service) {
+    return survey.vessels().stream()
+        .filter(
+            vessel ->
+                Leg.of(survey, vessel, service).stream()
+                    .anyMatch(leg -> leg.tank().id().equals(tank.id())))
+        .toList();
   }
 
   /** Whether any well sends gas with its liquid. */

@@ -66,22 +66,8 @@ record GunBarrelFalls(LegRun run, double bottomM, Length from) {
   }
 
   private Computed<Length> loss(Governor governor) {
-    double psi = Unit.PSI.fromSi(governor.frictionPa());
-    return Computed.of(
-        feet(governor.frictionPa() / liquid().staticPascals(1)),
-        () -> lossWorking(psi, frictions()));
-  }
-
-  private Working lossWorking(double psi, List<Working> from) {
-    return Working.of(
-            "Head lost on the way",
-            "hl",
-            "f/(0.433101*SG)",
-            Unit.FOOT,
-            SOURCE,
-            Term.of("f", "line loss", psi, Unit.PSI),
-            Term.number("SG", "gravity of what runs", liquid().specificGravity()))
-        .from(from);
+    return GunBarrelLegs.head(
+        governor.frictionPa(), liquid(), "Head lost on the way", SOURCE, this::frictions);
   }
 
   private List<Working> frictions() {

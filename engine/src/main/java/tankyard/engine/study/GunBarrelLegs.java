@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.lease.GunBarrel;
@@ -50,19 +51,33 @@ record GunBarrelLegs(GunBarrel barrel, Length weir, CaseStudy study, double surg
   /** Head lost in one run of pipe, in feet of what runs in it. */
   static Computed<Length> head(PipeRun run, Liquid liquid, double rate, String title) {
     RunLoss loss = new RunLoss(run, liquid, rate);
-    double metres = loss.friction().value().pascals() / liquid.staticPascals(1);
+    return head(
+        loss.friction().value().pascals(),
+        liquid,
+        title,
+        HEAD,
+        () -> List.of(loss.friction().working()));
+  }
+
+  /** A loss in feet of what runs. */
+  static Computed<Length> head(
+      double frictionPa,
+      Liquid liquid,
+      String title,
+      Source source,
+      Supplier<List<Working>> frictions) {
     return Computed.of(
-        Length.ofFeet(Unit.FOOT.fromSi(metres)),
+        Length.ofFeet(Unit.FOOT.fromSi(frictionPa / liquid.staticPascals(1))),
         () ->
             Working.of(
                     title,
                     "hl",
                     "f/(0.433101*SG)",
                     Unit.FOOT,
-                    HEAD,
-                    Term.of("f", "line loss", loss.friction().value(), Unit.PSI),
+                    source,
+                    Term.of("f", "line loss", Unit.PSI.fromSi(frictionPa), Unit.PSI),
                     Term.number("SG", "gravity of what runs", liquid.specificGravity()))
-                .from(List.of(loss.friction().working())));
+                .from(frictions.get()));
   }
 
   private PipeRun run(Pipe pipe) {

@@ -23,6 +23,7 @@ final class GunBarrelStudy {
   private final Computed<LiquidRate> surge;
   private final GunBarrelLegs legs;
   private final double bottomM;
+  private final List<LegRun> waterLegs;
 
   private GunBarrelStudy(CaseStudy study, GunBarrel barrel) {
     this.study = study;
@@ -34,6 +35,7 @@ final class GunBarrelStudy {
         new GunBarrelLegs(
             barrel, cut.stands().value(), study, surge.value().cubicMetresPerSecond());
     this.bottomM = study.survey().ground().metresUnder(barrel);
+    this.waterLegs = study.waterLegs(barrel);
   }
 
   /** Empty where the oil would not float. */
@@ -45,10 +47,9 @@ final class GunBarrelStudy {
 
   private GunBarrelResult result() {
     List<WellFlow> wells = study.wellsOf(barrel.id());
-    double oilFlow = wells.stream().mapToDouble(WellFlow::oil).sum();
-    double waterFlow = wells.stream().mapToDouble(WellFlow::water).sum();
+    double oilFlow = study.oilInto(barrel);
     LiquidRate oil = CaseStudy.barrels(oilFlow);
-    LiquidRate water = CaseStudy.barrels(waterFlow);
+    LiquidRate water = CaseStudy.barrels(study.waterInto(barrel));
     RoundTank inside = new RoundTank(barrel.diameter());
     Computed<Volume> below = inside.between(Length.ofFeet(0), head.level());
     Computed<Volume> above = inside.between(head.level(), barrel.oilOutletHeight());
@@ -77,7 +78,7 @@ final class GunBarrelStudy {
 
   private List<GunBarrelFall> falls() {
     List<GunBarrelFall> found = new ArrayList<>();
-    study.waterLegs(barrel).forEach(run -> found.add(waterFall(run)));
+    waterLegs.forEach(run -> found.add(waterFall(run)));
     study.oilLegs(barrel).forEach(run -> found.add(oilFall(run)));
     return found;
   }
@@ -97,7 +98,7 @@ final class GunBarrelStudy {
   private GunBarrelResult.AtSurge leg(Pipe pipe, double oilFlow) {
     Computed<Length> loss = legs.loss(pipe);
     Optional<LegRun> toTank =
-        study.waterLegs(barrel).stream()
+        waterLegs.stream()
             .min(Comparator.comparingDouble(r -> waterFall(r).spare().value().metres()));
     double backUp =
         toTank.map(r -> Math.max(0, -waterFall(r).spare().value().toFeet())).orElse(0.0);

@@ -23,9 +23,8 @@ final class SeparatorTimes {
   private SeparatorTimes() {}
 
   static SeparatorResult of(CaseStudy study, Separator separator, double gaugePa) {
-    List<WellFlow> wells = study.wellsOf(separator.id());
-    LiquidRate oil = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::oil).sum());
-    LiquidRate water = CaseStudy.barrels(wells.stream().mapToDouble(WellFlow::water).sum());
+    LiquidRate oil = CaseStudy.barrels(study.oilInto(separator));
+    LiquidRate water = CaseStudy.barrels(study.waterInto(separator));
     Vessel vessel = vessel(separator);
     Length level = level(separator, vessel);
     Computed<Volume> below = vessel.below(level);

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import tankyard.engine.catalog.TankSize;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
-import tankyard.engine.lease.Vessel;
 import tankyard.engine.tanks.Breathing;
 import tankyard.engine.tanks.RoofVent;
 import tankyard.engine.tanks.RoundTank;
@@ -79,13 +78,10 @@ final class TankBreathing {
 
   /** Of every vessel whose water comes here. */
   private LiquidRate water(Tank tank) {
-    double sum = 0;
-    for (Vessel vessel : study.survey().vessels()) {
-      if (Leg.of(study.survey(), vessel, Service.WATER_LEG).stream()
-          .anyMatch(leg -> leg.tank().id().equals(tank.id()))) {
-        sum += study.designWater(vessel).value().cubicMetresPerSecond();
-      }
-    }
+    double sum =
+        study.feeding(tank, Service.WATER_LEG).stream()
+            .mapToDouble(v -> study.designWater(v).value().cubicMetresPerSecond())
+            .sum();
     return CaseStudy.barrels(sum);
   }
 

@@ -1,7 +1,7 @@
 package tankyard.engine.study;
 
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
@@ -29,25 +29,16 @@ record TankGas(CaseStudy study, Map<String, Double> gaugePa) {
 
   Computed<GasRate> into(Tank tank) {
     Service service = tank.duty() == Tank.Duty.OIL ? Service.OIL_LEG : Service.WATER_LEG;
-    double sum = 0;
-    Optional<Computed<GasRate>> first = Optional.empty();
-    for (Vessel vessel : study.survey().vessels()) {
-      if (Leg.of(study.survey(), vessel, service).stream()
-          .anyMatch(leg -> leg.tank().id().equals(tank.id()))) {
-        Computed<GasRate> from = tank.duty() == Tank.Duty.OIL ? ofWells(vessel) : blowBy(vessel);
-        sum += from.value().in(Unit.CUBIC_FOOT_PER_HOUR);
-        first = first.isPresent() ? first : Optional.of(from);
-      }
-    }
-    double all = sum;
-    return first
-        .filter(f -> f.value().in(Unit.CUBIC_FOOT_PER_HOUR) == all)
-        .orElseGet(() -> ofWells(all, "gas that comes with the liquid"));
+    List<Computed<GasRate>> parts =
+        study.feeding(tank, service).stream()
+            .map(vessel -> tank.duty() == Tank.Duty.OIL ? ofWells(vessel) : blowBy(vessel))
+            .toList();
+    double all = parts.stream().mapToDouble(p -> p.value().in(Unit.CUBIC_FOOT_PER_HOUR)).sum();
+    return parts.size() == 1 ? parts.get(0) : ofWells(all, "gas that comes with the liquid");
   }
 
   private Computed<GasRate> ofWells(Vessel vessel) {
-    double m3PerS = study.wellsOf(vessel.id()).stream().mapToDouble(WellFlow::gas).sum();
-    return ofWells(Unit.CUBIC_FOOT_PER_HOUR.fromSi(m3PerS), "gas of the wells");
+    return ofWells(Unit.CUBIC_FOOT_PER_HOUR.fromSi(study.gasInto(vessel)), "gas of the wells");
   }
 
   private static Computed<GasRate> ofWells(double scfPerHour, String words) {
@@ -91,6 +82,6 @@ record TankGas(CaseStudy study, Map<String, Double> gaugePa) {
                     LESSER,
                     Term.of("G", "the valve passes", passes.value(), Unit.CUBIC_FOOT_PER_HOUR),
                     Term.of("Gw", "gas of the wells", comes.value(), Unit.CUBIC_FOOT_PER_HOUR))
-                .from(java.util.List.of(passes.working())));
+                .from(List.of(passes.working())));
   }
 }

@@ -60,9 +60,9 @@ public record VesselGas(
   private static Optional<VesselGas> of(
       CaseStudy study, Separator separator, double gaugePa, LeaseGas gas) {
     List<WellFlow> wells = study.wellsOf(separator.id());
-    double oil = wells.stream().mapToDouble(WellFlow::oil).sum();
+    double oil = study.oilInto(separator);
     double liquid = wells.stream().mapToDouble(WellFlow::fluid).sum();
-    double all = wells.stream().mapToDouble(WellFlow::gas).sum();
+    double all = study.gasInto(separator);
     AbsolutePressure pressure = gas.absolute(Math.max(0, gaugePa));
     if (all == 0) {
       return Optional.empty();
