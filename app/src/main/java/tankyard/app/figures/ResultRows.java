@@ -62,6 +62,16 @@ public final class ResultRows {
             "Water stays",
             "How long the water stands below the oil: time for the oil to rise out of it.",
             SeparatorResult::waterMinutes)
+        .maybeIn(
+            Unit.MILLIMETRE,
+            "Water drops parted down to",
+            "Smaller ones leave with the oil; 0.5 mm is what is usually asked. As cold as the ground.",
+            SeparatorResult::waterDrops)
+        .maybeIn(
+            Unit.MILLIMETRE,
+            "Oil drops parted down to",
+            "Smaller ones leave with the water; 0.2 mm is what is usually asked.",
+            SeparatorResult::oilDrops)
         .plain(
             "Oil comes in",
             "At the rate of the case: after a power cut that of wells running.",

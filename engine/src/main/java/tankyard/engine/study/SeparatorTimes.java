@@ -30,14 +30,21 @@ final class SeparatorTimes {
     Computed<Volume> below = vessel.below(level);
     double oilBarrels = Unit.BARREL.fromSi(vessel.fullM3()) - below.value().toBarrels();
     Volume oilVolume = Volume.ofBarrels(Math.max(0, oilBarrels));
+    Optional<Computed<Time>> oilMinutes = minutes(oilVolume, oil, "oil", below);
+    Optional<Computed<Time>> waterMinutes = minutes(below.value(), water, "water", below);
+    SettledDrops drops =
+        SettledDrops.of(
+            study, vessel.heightM() - level.metres(), oilMinutes, level.metres(), waterMinutes);
     return new SeparatorResult(
         separator.id(),
         oil,
         water,
         oilVolume,
         below.value(),
-        minutes(oilVolume, oil, "oil", below),
-        minutes(below.value(), water, "water", below),
+        oilMinutes,
+        waterMinutes,
+        drops.water(),
+        drops.oil(),
         study.designWater(separator),
         VesselGas.of(study, separator, gaugePa));
   }

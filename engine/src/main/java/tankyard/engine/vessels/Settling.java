@@ -6,6 +6,7 @@ import tankyard.engine.units.Figures;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Speed;
+import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Viscosity;
 import tankyard.engine.working.Caution;
@@ -54,6 +55,62 @@ public final class Settling {
             () -> working(drop, ofDrop, ofLiquid, viscosity))
         .with(cautions(reynolds));
   }
+
+  /**
+   * The smallest drop that crosses a layer while the layer's liquid stays: any smaller one leaves
+   * with it. The liquid is taken to move through the layer as one block.
+   *
+   * @param layer how deep it is
+   * @param stays how long its liquid stays
+   * @param falling gravity of the heavier of the two liquids
+   * @param rising gravity of the lighter
+   * @param around the liquid the drop crosses: its gravity, one of the two, and its viscosity
+   */
+  public static Computed<Length> smallest(
+      Length layer, Time stays, Gravity falling, Gravity rising, Around around) {
+    double difference = (falling.specific() - rising.specific()) * Water.DENSITY_AT_60F;
+    if (!(difference > 0 && stays.seconds() > 0)) {
+      throw new IllegalArgumentException(
+          "Drops part only where the falling liquid is the heavier and the layer stays a while: "
+              + falling.specific()
+              + " and "
+              + rising.specific()
+              + " SG, "
+              + stays.toMinutes()
+              + " min");
+    }
+    double speed = layer.metres() / stays.seconds();
+    double metres =
+        Math.sqrt(
+            18
+                * around.viscosity().pascalSeconds()
+                * speed
+                / (Water.STANDARD_GRAVITY * difference));
+    double reynolds =
+        speed
+            * metres
+            * around.gravity().specific()
+            * Water.DENSITY_AT_60F
+            / around.viscosity().pascalSeconds();
+    return Computed.of(
+            Length.of(Unit.MILLIMETRE.fromSi(metres), Unit.MILLIMETRE),
+            () ->
+                Working.of(
+                    "Smallest drop that crosses the layer in time",
+                    "d",
+                    "sqrt(H/t*mu/(107.1413*(SGf-SGr)))",
+                    Unit.MILLIMETRE,
+                    Source.published("Stokes 1851"),
+                    Term.of("H", "depth of the layer", layer, Unit.FOOT),
+                    Term.of("t", "how long its liquid stays", stays, Unit.MINUTE),
+                    Term.of("mu", "its viscosity", around.viscosity(), Unit.CENTIPOISE),
+                    Term.of("SGf", "gravity of what falls", falling, Unit.SPECIFIC_GRAVITY),
+                    Term.of("SGr", "gravity of what rises", rising, Unit.SPECIFIC_GRAVITY)))
+        .with(cautions(reynolds));
+  }
+
+  /** A liquid that drops of another cross. */
+  public record Around(Gravity gravity, Viscosity viscosity) {}
 
   private static Working working(
       Length drop, Gravity ofDrop, Gravity ofLiquid, Viscosity viscosity) {

@@ -3,7 +3,9 @@ package tankyard.engine.vessels;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Viscosity;
 import tankyard.engine.verification.Answers;
 import tankyard.engine.verification.CheckedRows;
 
@@ -64,10 +66,31 @@ class VesselsCheckedTest implements CheckedRows {
     return Math.sqrt(4 * flow / (Math.PI * speed)) / IN;
   }
 
+  /** In a standing vessel a layer's depth over the time it stays is its rate over the floor. */
+  private static double smallestMicrons(
+      double barrelsADay, double inches, Gravity layer, double centipoise) {
+    double floor = Math.PI / 4 * inches * IN * inches * IN;
+    double rise = LiquidRate.ofBarrelsPerDay(barrelsADay).cubicMetresPerSecond() / floor;
+    Length depth = Length.of(1000 * rise, Unit.METRE);
+    return 1e6
+        * Settling.smallest(
+                depth,
+                Time.of(1000, Unit.SECOND),
+                sg(1.07),
+                sg(141.5 / 161.5),
+                new Settling.Around(layer, Viscosity.of(centipoise, Unit.CENTIPOISE)))
+            .value()
+            .metres();
+  }
+
   private static void verticalSeparator(Answers answers) {
     double difference = 1.07 - 141.5 / 161.5;
+    Gravity oil = sg(141.5 / 161.5);
+    Gravity brine = sg(1.07);
     answers.put("SEP-01", "water", diameterInches(5000, 500e-6, difference, 0.010));
     answers.put("SEP-01", "oil", diameterInches(3000, 200e-6, difference, 0.001));
+    answers.put("SEP-01", "water-drop", smallestMicrons(5000, 83.0, oil, 10));
+    answers.put("SEP-01", "oil-drop", smallestMicrons(3000, 50.8, brine, 1));
     for (int inches : new int[] {84, 90, 96, 102}) {
       StandingVessel shell = new StandingVessel(inches / 2.0 * IN, 20, new FlatHead());
       double volume = 10 * 60 * LiquidRate.ofBarrelsPerDay(8000).cubicMetresPerSecond();

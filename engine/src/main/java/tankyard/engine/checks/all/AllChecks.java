@@ -61,6 +61,7 @@ import tankyard.engine.checks.tanks.VentCheck;
 import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
+import tankyard.engine.checks.vessels.DropsCheck;
 import tankyard.engine.checks.vessels.FloatWeightCheck;
 import tankyard.engine.checks.vessels.HeightsDecideCheck;
 import tankyard.engine.checks.vessels.LiquidFullCheck;
@@ -90,6 +91,7 @@ public final class AllChecks {
           new FloatWeightCheck(),
           new SpringRangeCheck(),
           new RetentionCheck(),
+          new DropsCheck(),
           new NotCheckedCheck(),
           new NameplateCheck(),
           new TankHighCheck(),

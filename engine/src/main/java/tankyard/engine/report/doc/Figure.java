@@ -20,6 +20,8 @@ public enum Figure {
   HEIGHT(Unit.FOOT, 2, Unit.METRE, 2),
   /** A height that is measured in inches. */
   SMALL(Unit.INCH, 1, Unit.MILLIMETRE, 0),
+  /** A drop of one liquid in another. */
+  DROP(Unit.MILLIMETRE, 2, Unit.MILLIMETRE, 2),
   RATE(Unit.BARREL_PER_DAY, 0, Unit.CUBIC_METRE_PER_DAY, 1),
   VOLUME(Unit.BARREL, 1, Unit.CUBIC_METRE, 1),
   GAS(Unit.MCF_PER_DAY, 1, Unit.STANDARD_CUBIC_METRE_PER_DAY, 0),

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Time;
 import tankyard.engine.working.Computed;
 
@@ -24,7 +26,14 @@ final class VesselSection {
     List<Block> tables = new ArrayList<>();
     draft.results().cases().stream()
         .findFirst()
-        .ifPresent(c -> c.separators().forEach(s -> tables.add(section.table(s))));
+        .ifPresent(
+            c ->
+                c.separators()
+                    .forEach(
+                        s -> {
+                          tables.add(section.table(s));
+                          tables.add(section.drops(s.separatorId()));
+                        }));
     return tables.isEmpty() ? List.of() : List.of(new Section("Separators", tables));
   }
 
@@ -54,6 +63,39 @@ final class VesselSection {
             + " of water",
         columns,
         rows);
+  }
+
+  private Block drops(String id) {
+    List<Block.Column> columns =
+        List.of(
+            text("case"),
+            number(draft.head("smallest water drop out of the oil", Figure.DROP)),
+            text("working"),
+            number(draft.head("smallest oil drop out of the water", Figure.DROP)),
+            text("working"));
+    List<List<String>> rows =
+        draft.results().cases().stream()
+            .flatMap(c -> c.separator(id).map(s -> dropRow(c, s)).stream())
+            .toList();
+    return new Block.Table(
+        draft.nameOf(id) + ": drops that have time to part, as cold as the ground", columns, rows);
+  }
+
+  private List<String> dropRow(CaseResult designCase, SeparatorResult result) {
+    String what = draft.nameOf(result.separatorId()) + ", " + designCase.designCase().name() + ": ";
+    Optional<Draft.Shown> water = drop(what + "smallest water drop", result.waterDrops());
+    Optional<Draft.Shown> oil = drop(what + "smallest oil drop", result.oilDrops());
+    return List.of(
+        designCase.designCase().name(),
+        water.map(Draft.Shown::digits).orElse("-"),
+        water.map(Draft.Shown::mark).orElse(""),
+        oil.map(Draft.Shown::digits).orElse("-"),
+        oil.map(Draft.Shown::mark).orElse(""));
+  }
+
+  /** Rounded up: what is said to part must part. */
+  private Optional<Draft.Shown> drop(String what, Optional<Computed<Length>> drop) {
+    return drop.map(d -> draft.headline(what, Figure.DROP, Rounding.UP, d));
   }
 
   private List<String> row(CaseResult designCase, SeparatorResult result) {

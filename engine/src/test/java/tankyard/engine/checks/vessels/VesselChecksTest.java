@@ -12,7 +12,10 @@ import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.SeparatorResultBuilder;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Computed;
 
 /** The boxes, the vessel and what is screwed to it. */
 class VesselChecksTest {
@@ -102,6 +105,34 @@ class VesselChecksTest {
     assertThat(holding(3, 2.99).the("retention-short").words()).contains("its water for 2.99 min");
     assertThat(holding(2.99, 3).the("retention-short").words()).contains("its oil for 2.99 min");
     assertThat(P1.says("retention-short")).isFalse();
+  }
+
+  private static Looked parting(double waterMm, double oilMm) {
+    return P1.seeing(
+        c ->
+            CaseEdits.separators(
+                c,
+                s ->
+                    s.withWaterDrops(Optional.of(drop(waterMm)))
+                        .withOilDrops(Optional.of(drop(oilMm)))));
+  }
+
+  private static Computed<Length> drop(double millimetres) {
+    return CaseEdits.computed(Length.of(millimetres, Unit.MILLIMETRE));
+  }
+
+  @Test
+  void dropsLargerThanAskedAreTold() {
+    String id = "drops-carried-over";
+    assertThat(parting(0.5, 0.2).says(id)).isFalse();
+    assertThat(parting(0.501, 0.2).the(id).words())
+        .contains("water drops smaller than 0.501 mm leave with the oil")
+        .contains("0.5 mm");
+    assertThat(parting(0.5, 0.25).the(id).words())
+        .contains("oil drops smaller than 0.25 mm leave with the water")
+        .contains("0.2 mm");
+    assertThat(parting(0.6, 0.4).the(id).words()).contains("oil drops smaller than 0.4 mm");
+    assertThat(parting(0.6, 0.1).the(id).severity()).isEqualTo(Severity.LOOK);
   }
 
   @Test
