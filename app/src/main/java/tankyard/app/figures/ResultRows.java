@@ -160,6 +160,16 @@ public final class ResultRows {
             "All fluid",
             "What comes over when the dump valve is stuck shut: oil and water together.",
             r -> Optional.of(r.allFluid()))
+        .maybeIn(
+            unit(Unit.INCH, Unit.MILLIMETRE),
+            "Falls",
+            "From end to end, as typed or from lip to lip as drawn.",
+            OverflowResult::fall)
+        .maybeIn(
+            unit(Unit.INCH, Unit.MILLIMETRE),
+            "Must fall",
+            "To carry all fluid three quarters full.",
+            OverflowResult::leastFall)
         .rows();
   }
 

@@ -51,6 +51,12 @@ final class LineSheet {
     fields
         .amount("depth", "Buried", "Deeper at a crest is less to push over; below frost it keeps.")
         .assumedFrom(Assumed::depth);
+    if (line.service() == Service.OVERFLOW) {
+      fields
+          .amount("fall", "Falls", "From end to end: a level overflow passes little and freezes.")
+          .unit(Unit.INCH, Unit.MILLIMETRE)
+          .assumed("from lip to lip");
+    }
     FittingRows.fill(sheet, fields, line);
     pegs(sheet, line, units);
   }

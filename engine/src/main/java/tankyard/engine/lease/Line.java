@@ -19,6 +19,7 @@ import tankyard.engine.units.Length;
  * @param fittings on it beside what its ends need
  * @param fittingLength straight pipe that would lose as much as its fittings, where they are not
  *     counted one by one
+ * @param fall from end to end, of an overflow
  */
 @RecordBuilder
 public record Line(
@@ -34,6 +35,7 @@ public record Line(
     Optional<Length> depth,
     List<FittingCount> fittings,
     Optional<Length> fittingLength,
+    Optional<Length> fall,
     Status status)
     implements LineBuilder.With {
   public Line {

@@ -1,10 +1,23 @@
 package tankyard.engine.study;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
+import java.util.Optional;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.working.Computed;
 
-/** What an overflow passes by gravity against all the fluid that may come, in one case. */
+/**
+ * What an overflow passes by gravity against all the fluid that may come, in one case.
+ *
+ * @param fall from end to end, as typed or drawn; empty where it is drawn level or rising and
+ *     nobody typed it: then the capacity counts on a slope that is steep enough
+ * @param leastFall that carries all the fluid; empty where no slope makes the bore pass it
+ */
 @RecordBuilder
-public record OverflowResult(String lineId, Computed<LiquidRate> capacity, LiquidRate allFluid)
+public record OverflowResult(
+    String lineId,
+    Computed<LiquidRate> capacity,
+    LiquidRate allFluid,
+    Optional<Length> fall,
+    Optional<Computed<Length>> leastFall)
     implements OverflowResultBuilder.With {}

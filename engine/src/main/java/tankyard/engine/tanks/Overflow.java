@@ -31,8 +31,11 @@ public record Overflow(Length bore) {
   /** How full a sloping pipe may run and still pass air above; common practice, no source. */
   public static final Fraction USUAL_FILLING = Fraction.ofPercent(75);
 
-  /** Manning's n of steel pipe; smooth plastic has 0.009. From memory. */
+  /** Manning's n of steel pipe; from memory. */
   public static final double STEEL_N = 0.013;
+
+  /** Manning's n of smooth plastic; from memory. */
+  public static final double PLASTIC_N = 0.009;
 
   private static final Source SELF_VENTING =
       Source.memory("self-venting drain, Froude number 0.31");
@@ -102,6 +105,34 @@ public record Overflow(Length bore) {
                     + " bbl/d; at a steeper slope it would swallow "
                     + Figures.significant(venting.value().toBarrelsPerDay(), 4)
                     + " bbl/d.")));
+  }
+
+  /** The slope on which it just carries a flow at a filling. */
+  public Computed<Fraction> leastSlope(LiquidRate rate, Fraction filling, double manningN) {
+    double flow = rate.cubicMetresPerSecond();
+    double half = halfAngle(filling.ratio());
+    if (!(half > 0 && manningN > 0)) {
+      throw new IllegalArgumentException(
+          "An overflow carries nothing at a filling of "
+              + filling.toPercent()
+              + " % and Manning's n of "
+              + manningN);
+    }
+    double perRootSlope = manning(filling.ratio() * bore.metres(), 1, manningN);
+    double root = flow / perRootSlope;
+    return Computed.of(
+        Fraction.ofPercent(100 * root * root),
+        () ->
+            Working.of(
+                "Slope on which the overflow carries it",
+                "S",
+                "100*(Q*1.840131e-6*n/(A*(A/P)^(2/3)))^2",
+                Unit.PERCENT,
+                MANNING,
+                Term.of("Q", "flow", rate, Unit.BARREL_PER_DAY),
+                Term.of("A", "wetted area", areaM2(half), Unit.SQUARE_METRE),
+                Term.of("P", "wetted edge", bore.metres() * half, Unit.METRE),
+                Term.number("n", "Manning's n", manningN)));
   }
 
   /** The depth at which it carries a flow on a slope; the flow must fit. */

@@ -38,6 +38,15 @@ class OverflowTest {
   }
 
   @Test
+  void on_its_least_slope_it_carries_just_what_was_asked() {
+    LiquidRate asked = LiquidRate.ofBarrelsPerDay(400);
+    Fraction least = THREE_INCH.leastSlope(asked, Overflow.USUAL_FILLING, 0.013).value();
+
+    assertThat(THREE_INCH.onSlope(least, Overflow.USUAL_FILLING, 0.013).value().toBarrelsPerDay())
+        .isCloseTo(400, within(1e-9));
+  }
+
+  @Test
   void what_does_not_fit_is_said() {
     assertThatThrownBy(
             () ->

@@ -52,6 +52,7 @@ import tankyard.engine.checks.tanks.BermMissingCheck;
 import tankyard.engine.checks.tanks.BermToBuildCheck;
 import tankyard.engine.checks.tanks.LoadCheck;
 import tankyard.engine.checks.tanks.OilStorageCheck;
+import tankyard.engine.checks.tanks.OverflowFallCheck;
 import tankyard.engine.checks.tanks.OverflowMissingCheck;
 import tankyard.engine.checks.tanks.OverflowSizeCheck;
 import tankyard.engine.checks.tanks.SwitchHeightCheck;
@@ -119,6 +120,7 @@ public final class AllChecks {
           new OilStorageCheck(),
           new WaterHoursCheck(),
           new OverflowSizeCheck(),
+          new OverflowFallCheck(),
           new OverflowMissingCheck(),
           new SwitchHeightCheck(),
           new SwitchRoomCheck(),

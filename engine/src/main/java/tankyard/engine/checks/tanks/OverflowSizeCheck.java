@@ -15,7 +15,8 @@ import tankyard.engine.working.Source;
 /** An overflow passes less than all the fluid, which is what comes when the dump valve sticks. */
 public final class OverflowSizeCheck implements Check {
   private static final Source SOURCE =
-      Source.memory("self-venting drain, Froude number 0.31, against all fluid");
+      Source.memory(
+          "self-venting drain, Froude number 0.31, and Manning on its fall, against all fluid");
 
   @Override
   public String id() {
@@ -60,7 +61,7 @@ public final class OverflowSizeCheck implements Check {
             SOURCE)
         .inCase(result.designCase().id())
         .mendedBy(
-            "Lay it in the next size, falling all the way, with no valve or one locked open.",
+            "Lay it in the next size or steeper, falling all the way, with no valve or one locked open.",
             "Stagger the wells' timers, so that less comes at once.")
         .shownBy(overflow.capacity().working());
   }

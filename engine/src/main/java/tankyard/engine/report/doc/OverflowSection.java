@@ -5,6 +5,7 @@ import static tankyard.engine.report.doc.Block.Column.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.OverflowResult;
 import tankyard.engine.units.Rounding;
@@ -27,6 +28,8 @@ final class OverflowSection {
             text("case"),
             number(draft.head("passes", Figure.RATE)),
             number(draft.head("all fluid", Figure.RATE)),
+            number(draft.head("falls", Figure.SMALL)),
+            number(draft.head("must fall", Figure.SMALL)),
             text("is it enough"),
             text("working"));
     return List.of(Section.of("Overflows", new Block.Table("", columns, rows)));
@@ -40,6 +43,16 @@ final class OverflowSection {
             Figure.RATE,
             Rounding.DOWN,
             result.capacity());
+    Optional<Draft.Shown> least =
+        result
+            .leastFall()
+            .map(
+                l ->
+                    draft.headline(
+                        name + ", " + designCase.designCase().name() + ": must fall",
+                        Figure.SMALL,
+                        Rounding.UP,
+                        l));
     boolean enough =
         result.capacity().value().toBarrelsPerDay() >= result.allFluid().toBarrelsPerDay();
     return List.of(
@@ -47,6 +60,8 @@ final class OverflowSection {
         designCase.designCase().name(),
         passes.digits(),
         draft.digits(Figure.RATE, result.allFluid()),
+        result.fall().map(f -> draft.digits(Figure.SMALL, f)).orElse("not known"),
+        least.map(Draft.Shown::digits).orElse("-"),
         enough ? "yes" : "too small: the rest spills",
         passes.mark());
   }

@@ -2,18 +2,21 @@ package tankyard.engine.checks.tanks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.checks.CaseEdits;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
+import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.StorageResultBuilder;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
 
 /** Room in the tanks, the overflow and the switch. */
@@ -99,6 +102,47 @@ class TankChecksTest {
     assertThat(found.words()).contains("passes 300 bbl/d").contains("300.4 bbl/d");
     assertThat(overflowing(300, 300).says("overflow-too-small")).isFalse();
     assertThat(overflowing(300, 299).says("overflow-too-small")).isFalse();
+  }
+
+  private static final Looked WIDE =
+      P3.with("/lines/13/pipe", "steel-3").with("/lines/14/pipe", "steel-3");
+
+  private static List<String> level(Looked lease) {
+    return lease.all("overflow-level").stream().map(Finding::thingId).toList();
+  }
+
+  /** All three lips stand at 14.5 ft. */
+  @Test
+  void anOverflowBetweenLipsAtOneHeightIsAskedForItsFall() {
+    assertThat(level(WIDE)).containsExactly("OV1", "OV2");
+    assertThat(WIDE.all("overflow-level").get(0).severity()).isEqualTo(Severity.LOOK);
+    assertThat(level(falling(WIDE, 0))).containsExactly("OV1", "OV2");
+    assertThat(level(falling(WIDE, 0.01))).containsExactly("OV2");
+    assertThat(level(WIDE.with("/tanks/0/overflowHeight", "14.6 ft"))).containsExactly("OV2");
+  }
+
+  /** Two inches are too small on any slope, and that is said instead. */
+  @Test
+  void whereNoSlopeHelpsNoneIsAskedFor() {
+    assertThat(level(P3)).isEmpty();
+    assertThat(P3.says("overflow-too-small")).isTrue();
+  }
+
+  @Test
+  void aFallThatCarriesAllFluidIsEnoughAndAHairLessIsNot() {
+    double inches = 0;
+    for (CaseResult c : WIDE.evidence().cases()) {
+      inches =
+          Math.max(inches, c.overflows().get(0).leastFall().orElseThrow().value().in(Unit.INCH));
+    }
+
+    assertThat(WIDE.says("overflow-too-small")).isFalse();
+    assertThat(falling(WIDE, 1.0001 * inches).says("overflow-too-small")).isFalse();
+    assertThat(falling(WIDE, 0.9999 * inches).the("overflow-too-small").thingId()).isEqualTo("OV1");
+  }
+
+  private static Looked falling(Looked lease, double inches) {
+    return lease.with("/lines/13/fall", inches, "in");
   }
 
   @Test
