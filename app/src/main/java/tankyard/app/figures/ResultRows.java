@@ -149,6 +149,7 @@ public final class ResultRows {
   }
 
   public List<FigureRow> overflow(String lineId) {
+    Unit small = unit(Unit.INCH, Unit.MILLIMETRE);
     return figures
         .<OverflowResult>rows(
             c -> c.overflows().stream().filter(o -> o.lineId().equals(lineId)).findFirst())
@@ -160,13 +161,13 @@ public final class ResultRows {
             "All fluid",
             "What comes over when the dump valve is stuck shut: oil and water together.",
             r -> Optional.of(r.allFluid()))
-        .maybeIn(
-            unit(Unit.INCH, Unit.MILLIMETRE),
+        .number(
+            small,
             "Falls",
             "From end to end, as typed or from lip to lip as drawn.",
-            OverflowResult::fall)
+            r -> r.fall().map(f -> f.in(small)))
         .maybeIn(
-            unit(Unit.INCH, Unit.MILLIMETRE),
+            small,
             "Must fall",
             "To carry all fluid three quarters full.",
             OverflowResult::leastFall)

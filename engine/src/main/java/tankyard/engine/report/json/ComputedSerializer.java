@@ -7,7 +7,7 @@ import java.io.IOException;
 import tankyard.engine.report.doc.WorkingBook;
 import tankyard.engine.working.Computed;
 
-/** A worked-out quantity: value, unit and the number of its working. */
+/** A worked-out quantity: value, in its working's unit, and the number of that working. */
 final class ComputedSerializer extends StdSerializer<Computed<?>> {
   /** Under this name the writer carries the book of workings along. */
   static final String BOOK = "workings";
@@ -24,7 +24,7 @@ final class ComputedSerializer extends StdSerializer<Computed<?>> {
     WorkingBook book = (WorkingBook) provider.getAttribute(BOOK);
     out.writeRawValue(
         "{"
-            + QuantitySerializer.fields(computed.value())
+            + QuantitySerializer.fields(computed.value(), computed.working().unit())
             + ", \"working\": "
             + book.number(computed.working())
             + "}");

@@ -28,8 +28,11 @@ final class QuantitySerializer extends StdSerializer<Quantity> {
   }
 
   /** Value and unit without the brackets around them. */
-  static String fields(Quantity quantity) {
-    Unit unit = unit(quantity);
+  private static String fields(Quantity quantity) {
+    return fields(quantity, unit(quantity));
+  }
+
+  static String fields(Quantity quantity, Unit unit) {
     return "\"value\": " + Digits.of(quantity.in(unit)) + ", \"unit\": \"" + unit.symbol() + "\"";
   }
 
