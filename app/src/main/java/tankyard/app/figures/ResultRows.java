@@ -127,6 +127,12 @@ public final class ResultRows {
             "Can wait for the road",
             "With a load still to be taken when it closes.",
             StorageResult::roadOut)
+        .maybeIn(
+            Unit.DAY_UNIT,
+            "Full after a refused load",
+            "Of several tanks the largest stands shut in until it is treated; one alone goes on"
+                + " filling.",
+            StorageResult::refusedLoad)
         .rows();
   }
 

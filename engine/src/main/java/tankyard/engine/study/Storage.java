@@ -43,8 +43,8 @@ final class Storage {
   private StorageResult result() {
     List<Tank> oilTanks = study.survey().tanks(Tank.Duty.OIL);
     List<Tank> waterTanks = study.survey().tanks(Tank.Duty.WATER);
-    Optional<Computed<Volume>> usable =
-        sum("Usable oil storage", oilTanks.stream().map(Storage::usable).toList());
+    List<Computed<Volume>> each = oilTanks.stream().map(Storage::usable).toList();
+    Optional<Computed<Volume>> usable = sum("Usable oil storage", each);
     Optional<Computed<Volume>> room =
         sum(
             "Room in the water tanks above pump-on",
@@ -64,6 +64,7 @@ final class Storage {
         usable,
         makesOil && usable.isPresent() ? Optional.of(haul()) : Optional.empty(),
         makesOil ? usable.map(this::roadOut) : Optional.empty(),
+        makesOil ? usable.map(all -> RefusedLoad.lasts(each, all, load(), oil)) : Optional.empty(),
         usable.map(u -> needed()),
         room,
         makesWater ? room.map(r -> RoundTank.lasts(r.value(), water)) : Optional.empty(),

@@ -16,6 +16,7 @@ import tankyard.engine.working.Computed;
  * @param oilUsable between the sales outlets and the high switches of all oil tanks
  * @param haulInterval days between loads
  * @param roadOut days the road may be shut with a load still to be taken
+ * @param refusedLoad days until the oil tanks are full after a purchaser refused a load
  * @param oilNeeded one load and what comes while the road is out
  * @param waterRoom above pump-on, up to the overflow
  * @param waterHours until the water tanks run over with the injection pump down
@@ -32,6 +33,7 @@ public record StorageResult(
     Optional<Computed<Volume>> oilUsable,
     Optional<Computed<Time>> haulInterval,
     Optional<Computed<Time>> roadOut,
+    Optional<Computed<Time>> refusedLoad,
     Optional<Computed<Volume>> oilNeeded,
     Optional<Computed<Volume>> waterRoom,
     Optional<Computed<Time>> waterHours,

@@ -71,7 +71,8 @@ final class TankSection {
             Part.of(draft.head("usable", Figure.VOLUME), Figure.VOLUME, StorageResult::oilUsable),
             Part.of(draft.head("needed", Figure.VOLUME), Figure.VOLUME, StorageResult::oilNeeded),
             Part.of("days between loads", Figure.DAYS, StorageResult::haulInterval),
-            Part.of("days the road may be out", Figure.DAYS, StorageResult::roadOut)));
+            Part.of("days the road may be out", Figure.DAYS, StorageResult::roadOut),
+            Part.of("days to full after a refused load", Figure.DAYS, StorageResult::refusedLoad)));
   }
 
   private Optional<Block> water() {
