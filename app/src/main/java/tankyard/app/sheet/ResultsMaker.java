@@ -115,7 +115,7 @@ final class ResultsMaker {
         .flatMap(c -> c.gunBarrel(id))
         .ifPresent(g -> facts.addAll(GunBarrelFacts.of(g.cut(), figures.units())));
     if (id.isEmpty()) {
-      answer.berm().ifPresent(berm -> facts.add(fact(berm)));
+      answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());
     }
     return facts;
@@ -151,12 +151,18 @@ final class ResultsMaker {
         setting.regulator()::working);
   }
 
-  private WorkedFact fact(BermResult berm) {
-    return new WorkedFact(
-        "Berm must be",
-        shown(berm.needed()) + " high",
-        "The largest tank, the rain and the freeboard. Local rules decide.",
-        berm.needed()::working);
+  private List<WorkedFact> facts(BermResult berm) {
+    return List.of(
+        new WorkedFact(
+            "Berm must be",
+            shown(berm.needed()) + " high",
+            "The largest tank, the rain and the freeboard. Local rules decide.",
+            berm.needed()::working),
+        new WorkedFact(
+            "Dirt in it",
+            shown(berm.dirt()),
+            "Settled: as high as it is drawn, else as it is to build.",
+            berm.dirt()::working));
   }
 
   private WorkedFact bill() {

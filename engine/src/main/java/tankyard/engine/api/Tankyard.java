@@ -74,7 +74,7 @@ public final class Tankyard {
     List<Window> windows = WindowFinder.find(studies);
     List<CaseResult> cases = results(studies, gauges(windows), cancel);
     List<Assumption> assumptions = Assumptions.of(lease);
-    Optional<BermResult> berm = BermResult.of(survey);
+    Optional<BermResult> berm = BermResult.of(lease);
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =

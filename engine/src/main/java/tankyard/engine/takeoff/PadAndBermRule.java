@@ -3,22 +3,24 @@ package tankyard.engine.takeoff;
 import java.util.List;
 import java.util.stream.Stream;
 import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Length;
+import tankyard.engine.units.Unit;
 
 /** Dirt in the berm and gravel on the pad. */
 final class PadAndBermRule implements TakeoffRule {
-  private static final double CREST_FT = 2;
-  private static final double SLOPE = 1.5;
-  private static final double ASSUMED_HEIGHT_FT = 2;
+  private static final Length EMPTY_HEIGHT = Length.ofFeet(2);
   private static final double GRAVEL_FT = 4.0 / 12;
   private static final double CUBIC_FEET_PER_YARD = 27;
 
   @Override
   public String words() {
-    return "Dirt for a berm 2 ft wide on top with sides of 1 1/2 to 1, as high as it is drawn or 2"
-        + " ft where no height is given; 4 in of gravel inside it. A berm with a height is there"
+    return "Dirt for a berm 2 ft wide on top with sides of 1 1/2 to 1, as high as it is drawn, else"
+        + " as its tanks ask for, or 2 ft round an empty pad; 4 in of gravel inside it. A berm with a height is there"
         + " already";
   }
 
@@ -32,20 +34,23 @@ final class PadAndBermRule implements TakeoffRule {
     Status status = berm.height().isPresent() ? Status.HAVE : Status.NEW;
     String[] causes = causes(drawing, berm);
     Ware dirt = stock.work("berm-dirt", "Dirt for the berm", Quote.Basis.CUBIC_YARD);
-    tally.add(TakeoffKind.PAD_AND_BERM, dirt, dirtYards(berm), status, causes);
+    tally.add(TakeoffKind.PAD_AND_BERM, dirt, dirtYards(drawing.lease(), berm), status, causes);
     Ware gravel = stock.sundry("pad-gravel", "Gravel on the pad", Quote.Basis.CUBIC_YARD);
     double area = berm.length().toFeet() * berm.width().toFeet();
     double yards = area * GRAVEL_FT / CUBIC_FEET_PER_YARD;
     tally.addWith(TakeoffKind.PAD_AND_BERM, gravel, yards, status, causes);
   }
 
-  /** Section times the length of the middle of the berm, which runs round outside its foot. */
-  static double dirtYards(Berm berm) {
-    double height = berm.height().map(h -> h.toFeet()).orElse(ASSUMED_HEIGHT_FT);
-    double foot = CREST_FT + 2 * SLOPE * height;
-    double section = height * (CREST_FT + SLOPE * height);
-    double around = 2 * (berm.length().toFeet() + berm.width().toFeet()) + 4 * foot;
-    return section * around / CUBIC_FEET_PER_YARD;
+  /** As high as it is drawn, else as the tanks inside it ask for. */
+  static double dirtYards(Lease lease, Berm berm) {
+    return BermResult.of(lease)
+        .map(BermResult::dirt)
+        .orElseGet(
+            () ->
+                tankyard.engine.tanks.Berm.dirt(
+                    berm.length(), berm.width(), berm.height().orElse(EMPTY_HEIGHT)))
+        .value()
+        .in(Unit.CUBIC_YARD);
   }
 
   /** The berm stands in no list of things: it is there for the tanks and vessels inside. */

@@ -2,6 +2,7 @@ package tankyard.engine.tanks;
 
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
 import tankyard.engine.working.Term;
@@ -15,6 +16,10 @@ import tankyard.engine.working.Working;
 public final class Berm {
   private static final Source SOURCE =
       Source.published("40 CFR 112.9(c)(2): largest container and rain; upright walls");
+
+  private static final Source DIRT = Source.commonPractice("2 ft wide on top, sides of 1 1/2 to 1");
+  private static final double CREST_FT = 2;
+  private static final double SIDE = 1.5;
 
   private Berm() {}
 
@@ -39,5 +44,28 @@ public final class Berm {
                 Term.of("r", "rain", spec.rain(), Unit.FOOT),
                 Term.of("Af", "under the other tanks", spec.otherFootprints(), Unit.SQUARE_FOOT),
                 Term.of("b", "freeboard", spec.freeboard(), Unit.FOOT)));
+  }
+
+  /**
+   * Dirt in a berm of that height round the inside: its section times the length of its middle,
+   * which runs round outside its inner foot. As it lies settled: loose dirt takes more room.
+   */
+  public static Computed<Volume> dirt(Length length, Length width, Length height) {
+    double h = height.toFeet();
+    double foot = CREST_FT + 2 * SIDE * h;
+    double around = 2 * (length.toFeet() + width.toFeet()) + 4 * foot;
+    double cubicFeet = h * (CREST_FT + SIDE * h) * around;
+    return Computed.of(
+        Volume.of(cubicFeet / 27, Unit.CUBIC_YARD),
+        () ->
+            Working.of(
+                "Dirt in the berm",
+                "V",
+                "h*(2+1.5*h)*(2*(L+W)+4*(2+3*h))/27",
+                Unit.CUBIC_YARD,
+                DIRT,
+                Term.of("L", "length inside", length, Unit.FOOT),
+                Term.of("W", "width inside", width, Unit.FOOT),
+                Term.of("h", "height", height, Unit.FOOT)));
   }
 }

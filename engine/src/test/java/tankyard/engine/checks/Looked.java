@@ -58,7 +58,7 @@ public final class Looked {
         survey,
         cases,
         windows,
-        BermResult.of(survey),
+        BermResult.of(survey.lease()),
         Outlook.of(studies, windows),
         Assumptions.of(survey.lease()));
   }

@@ -171,12 +171,15 @@ class TakeoffTest {
         .doesNotContain("OT1", "OL");
   }
 
-  /** By hand: 2 ft high, 2 ft crest, 8 ft foot, section 10 ft2, 2(50 + 30) + 32 = 192 ft round. */
+  /**
+   * By hand: the tank's 1178 ft3 stand 0.79 ft high on 1500 ft2, so 1 ft is built: 2 ft crest, 5 ft
+   * foot, section 3.5 ft2, 2(50 + 30) + 20 = 180 ft round.
+   */
   @Test
-  void aBermOfNoHeightIsTakenAsTwoFeet() {
+  void aBermOfNoHeightIsTakenAsHighAsItsTankAsks() {
     TakeoffLine dirt = dirt(Optional.empty());
-    assertThat(dirt.drawn()).isCloseTo(10.0 * 192 / 27, within(1e-9));
-    assertThat(dirt.bought()).isEqualTo(72);
+    assertThat(dirt.drawn()).isCloseTo(3.5 * 180 / 27, within(1e-9));
+    assertThat(dirt.bought()).isEqualTo(24);
     assertThat(dirt.causes()).containsExactly("OT1");
     assertThat(dirt.status()).isEqualTo(Status.NEW);
   }
@@ -184,6 +187,13 @@ class TakeoffTest {
   @Test
   void aBermThatStandsIsThereAlready() {
     assertThat(dirt(Optional.of(Length.ofFeet(2))).status()).isEqualTo(Status.HAVE);
+  }
+
+  /** By hand: 2 ft high, 2 ft crest, 8 ft foot, section 10 ft2, 2(50 + 30) + 32 = 192 ft round. */
+  @Test
+  void aBermOfAHeightIsCountedByIt() {
+    assertThat(dirt(Optional.of(Length.ofFeet(2))).drawn())
+        .isCloseTo(10.0 * 192 / 27, within(1e-9));
   }
 
   private TakeoffLine dirt(Optional<Length> height) {

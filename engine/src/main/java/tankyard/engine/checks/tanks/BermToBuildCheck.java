@@ -28,7 +28,6 @@ public final class BermToBuildCheck implements Check {
 
   private Finding finding(Evidence evidence, BermResult berm) {
     double needed = berm.needed().value().toFeet();
-    double quarter = Math.ceil(needed * 4 - 1e-9) / 4;
     return Finding.of(
             id(),
             Severity.NOTE,
@@ -38,8 +37,10 @@ public final class BermToBuildCheck implements Check {
                 + " for "
                 + evidence.nameOf(berm.largestTankId())
                 + " and the rain: build it to "
-                + Versus.print(quarter, Unit.FOOT, 2)
-                + " after it has settled.",
+                + Versus.print(berm.toBuild(), Unit.FOOT, 2)
+                + " after it has settled, which takes "
+                + Versus.print(berm.dirt().value(), Unit.CUBIC_YARD, 0)
+                + " of dirt.",
             BermHeightCheck.SOURCE)
         .mendedBy(
             "Some states ask for more than the largest tank: local rules govern. Keep the drain"

@@ -23,7 +23,11 @@ final class BermSection {
                         + draft.words(Figure.HEIGHT, b)
                         + " high, which is "
                         + (b.metres() >= berm.needed().value().metres() ? "enough." : "too low."))
-            .orElse(" No height is drawn.");
+            .orElse(
+                " No height is drawn: build it to "
+                    + draft.words(Figure.HEIGHT, berm.toBuild())
+                    + " after it has settled.");
+    Draft.Shown dirt = draft.headline("Berm: dirt in it", Figure.DIRT, Rounding.UP, berm.dirt());
     return Section.of(
         "Berm",
         new Block.Words(
@@ -33,6 +37,9 @@ final class BermSection {
                 + needed.words()
                 + " above the pad."
                 + built
+                + " "
+                + dirt.words()
+                + " of dirt lie in it, settled."
                 + " The local code governs; count on settling."));
   }
 }

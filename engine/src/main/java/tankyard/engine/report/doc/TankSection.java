@@ -32,6 +32,7 @@ final class TankSection {
     List<Block> blocks = new ArrayList<>();
     blocks.add(section.list(tanks));
     section.oil().ifPresent(blocks::add);
+    section.oilDays().ifPresent(blocks::add);
     section.water().ifPresent(blocks::add);
     return List.of(new Section("Tanks", blocks));
   }
@@ -69,7 +70,14 @@ final class TankSection {
         Part.rate(draft.head("oil", Figure.RATE), StorageResult::oilRate),
         List.of(
             Part.of(draft.head("usable", Figure.VOLUME), Figure.VOLUME, StorageResult::oilUsable),
-            Part.of(draft.head("needed", Figure.VOLUME), Figure.VOLUME, StorageResult::oilNeeded),
+            Part.of(draft.head("needed", Figure.VOLUME), Figure.VOLUME, StorageResult::oilNeeded)));
+  }
+
+  private Optional<Block> oilDays() {
+    return table(
+        "Oil: how long the tanks last",
+        Part.rate(draft.head("oil", Figure.RATE), StorageResult::oilRate),
+        List.of(
             Part.of("days between loads", Figure.DAYS, StorageResult::haulInterval),
             Part.of("days the road may be out", Figure.DAYS, StorageResult::roadOut),
             Part.of("days to full after a refused load", Figure.DAYS, StorageResult::refusedLoad)));
