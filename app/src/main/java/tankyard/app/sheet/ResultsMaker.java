@@ -24,6 +24,7 @@ import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.BermResult;
+import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
@@ -114,6 +115,9 @@ final class ResultsMaker {
         .findFirst()
         .flatMap(c -> c.gunBarrel(id))
         .ifPresent(g -> facts.addAll(GunBarrelFacts.of(g.cut(), figures.units())));
+    answer.choices().stream()
+        .filter(choice -> choice.separatorId().equals(id))
+        .forEach(choice -> facts.addAll(facts(choice)));
     if (id.isEmpty()) {
       answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());
@@ -149,6 +153,26 @@ final class ResultsMaker {
         shown(setting.regulator()) + fits,
         "What to screw the regulator to.",
         setting.regulator()::working);
+  }
+
+  /** The smallest that would do and those after it, or the largest there is where none would. */
+  private List<WorkedFact> facts(SeparatorChoice choice) {
+    List<WorkedFact> facts = new ArrayList<>();
+    for (SeparatorChoice.Candidate size : choice.candidates()) {
+      boolean pick = choice.pick().filter(size::equals).isPresent();
+      String label = pick ? "Smallest that does" : size.enough() ? "Does too" : "Does not do";
+      facts.add(
+          new WorkedFact(
+              label,
+              size.name(),
+              "Interface mid-vessel: " + size.binds() + " in " + name(size.caseId()) + ".",
+              size.governs()::working));
+    }
+    return facts;
+  }
+
+  private String name(String caseId) {
+    return answer.designCase(caseId).map(c -> c.designCase().name()).orElse(caseId);
   }
 
   private List<WorkedFact> facts(BermResult berm) {

@@ -43,6 +43,7 @@ public final class NoAnswer {
         List.of(),
         List.of(),
         Optional.empty(),
+        List.of(),
         Optional.empty(),
         List.of(),
         NO_BILL,

@@ -61,6 +61,7 @@ public final class SmallAnswer {
         cases,
         List.of(SmallWindow.open()),
         Optional.empty(),
+        List.of(),
         Optional.empty(),
         SmallFindings.all(),
         SmallBill.bill(),

@@ -45,6 +45,7 @@ public final class PressurePictures {
         answer.cases(),
         windows,
         answer.berm(),
+        answer.choices(),
         answer.outlook(),
         answer.findings(),
         answer.bill(),

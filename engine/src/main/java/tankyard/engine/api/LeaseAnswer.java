@@ -10,6 +10,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
 /**
@@ -18,6 +19,7 @@ import tankyard.engine.window.Window;
  * @param lease it was worked out for
  * @param cases in the lease's order, each with the separators' gauges at their setting
  * @param windows one for each separator
+ * @param choices which of the catalogue's separators would do
  * @param outlook what runs out next, where the lease says that its water grows
  * @param findings worst first
  * @param diagnoses what could not be worked out and why
@@ -28,6 +30,7 @@ public record LeaseAnswer(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
     Bill bill,
@@ -36,6 +39,7 @@ public record LeaseAnswer(
   public LeaseAnswer {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
+    choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
     assumptions = List.copyOf(assumptions);

@@ -26,6 +26,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.SeparatorChoices;
 import tankyard.engine.study.Survey;
 import tankyard.engine.takeoff.Takeoff;
 import tankyard.engine.window.Window;
@@ -85,6 +86,7 @@ public final class Tankyard {
         cases,
         windows,
         berm,
+        SeparatorChoices.of(studies),
         outlook,
         findings,
         bill(survey),

@@ -23,6 +23,32 @@ final class SeparatorTimes {
   private SeparatorTimes() {}
 
   static SeparatorResult of(CaseStudy study, Separator separator, double gaugePa) {
+    Layers layers = layers(study, separator);
+    return new SeparatorResult(
+        separator.id(),
+        layers.oilRate(),
+        layers.waterRate(),
+        layers.oil(),
+        layers.water().value(),
+        layers.oilMinutes(),
+        layers.waterMinutes(),
+        layers.drops().water(),
+        layers.drops().oil(),
+        study.designWater(separator),
+        VesselGas.of(study, separator, gaugePa));
+  }
+
+  /** What stands above and below the interface, how long, and what parts meanwhile. */
+  record Layers(
+      LiquidRate oilRate,
+      LiquidRate waterRate,
+      Volume oil,
+      Computed<Volume> water,
+      Optional<Computed<Time>> oilMinutes,
+      Optional<Computed<Time>> waterMinutes,
+      SettledDrops drops) {}
+
+  static Layers layers(CaseStudy study, Separator separator) {
     LiquidRate oil = CaseStudy.barrels(study.oilInto(separator));
     LiquidRate water = CaseStudy.barrels(study.waterInto(separator));
     Vessel vessel = vessel(separator);
@@ -32,21 +58,15 @@ final class SeparatorTimes {
     Volume oilVolume = Volume.ofBarrels(Math.max(0, oilBarrels));
     Optional<Computed<Time>> oilMinutes = minutes(oilVolume, oil, "oil", below);
     Optional<Computed<Time>> waterMinutes = minutes(below.value(), water, "water", below);
-    SettledDrops drops =
-        SettledDrops.of(
-            study, vessel.heightM() - level.metres(), oilMinutes, level.metres(), waterMinutes);
-    return new SeparatorResult(
-        separator.id(),
+    return new Layers(
         oil,
         water,
         oilVolume,
-        below.value(),
+        below,
         oilMinutes,
         waterMinutes,
-        drops.water(),
-        drops.oil(),
-        study.designWater(separator),
-        VesselGas.of(study, separator, gaugePa));
+        SettledDrops.of(
+            study, vessel.heightM() - level.metres(), oilMinutes, level.metres(), waterMinutes));
   }
 
   static Vessel vessel(Separator separator) {

@@ -21,6 +21,18 @@ import tankyard.engine.working.Working;
  * held back more than this says.
  */
 public final class Settling {
+  /** Drops of water that a separator is usually asked to let fall out of its oil. */
+  public static final Length WATER_ASKED = Length.of(0.5, Unit.MILLIMETRE);
+
+  /** Drops of oil that it is usually asked to let rise out of its water. */
+  public static final Length OIL_ASKED = Length.of(0.2, Unit.MILLIMETRE);
+
+  /** Where both sizes are from. */
+  public static final Source ASKED =
+      Source.published(
+          "Arnold & Stewart, Surface Production Operations vol. 1 (3rd ed.), Example 5-1:"
+              + " drops of 500 and 200 micron; Stokes 1851");
+
   private static final double STOKES_UP_TO = 1;
 
   private Settling() {}

@@ -12,21 +12,14 @@ import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
+import tankyard.engine.vessels.Settling;
 import tankyard.engine.working.Computed;
-import tankyard.engine.working.Source;
 
 /**
  * A separator lets drops out with the other liquid that are larger than what is usually asked of
  * it: water drops of 500 micron out of the oil, oil drops of 200 micron out of the water.
  */
 public final class DropsCheck implements Check {
-  private static final Source SOURCE =
-      Source.published(
-          "Arnold & Stewart, Surface Production Operations vol. 1 (3rd ed.), Example 5-1:"
-              + " drops of 500 and 200 micron; Stokes 1851");
-  private static final double WATER_MM = 0.5;
-  private static final double OIL_MM = 0.2;
-
   @Override
   public String id() {
     return "drops-carried-over";
@@ -37,15 +30,21 @@ public final class DropsCheck implements Check {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
       for (SeparatorResult separator : result.separators()) {
-        add(worst, evidence, result, separator, new Way("water", "oil", WATER_MM), true);
-        add(worst, evidence, result, separator, new Way("oil", "water", OIL_MM), false);
+        add(
+            worst,
+            evidence,
+            result,
+            separator,
+            new Way("water", "oil", Settling.WATER_ASKED),
+            true);
+        add(worst, evidence, result, separator, new Way("oil", "water", Settling.OIL_ASKED), false);
       }
     }
     return worst.findings();
   }
 
   /** Drops of one liquid in the layer of the other, and which size of them should get out. */
-  private record Way(String drops, String layer, double askedMm) {}
+  private record Way(String drops, String layer, Length asked) {}
 
   private void add(
       Worst worst,
@@ -56,12 +55,12 @@ public final class DropsCheck implements Check {
       boolean ofWater) {
     Optional<Computed<Length>> smallest = ofWater ? separator.waterDrops() : separator.oilDrops();
     smallest
-        .filter(drop -> drop.value().in(Unit.MILLIMETRE) > way.askedMm())
+        .filter(drop -> drop.value().metres() > way.asked().metres())
         .ifPresent(
             drop ->
                 worst.add(
                     separator.separatorId(),
-                    drop.value().in(Unit.MILLIMETRE) / way.askedMm(),
+                    drop.value().metres() / way.asked().metres(),
                     () -> finding(evidence, result, separator, way, drop)));
   }
 
@@ -71,7 +70,7 @@ public final class DropsCheck implements Check {
       SeparatorResult separator,
       Way way,
       Computed<Length> drop) {
-    Versus size = Versus.of(drop.value().in(Unit.MILLIMETRE), way.askedMm(), Unit.MILLIMETRE, 2);
+    Versus size = Versus.of(drop.value(), way.asked(), Unit.MILLIMETRE, 2);
     return Finding.of(
             id(),
             Severity.LOOK,
@@ -87,7 +86,7 @@ public final class DropsCheck implements Check {
                 + "; it is usually asked to part those down to "
                 + size.limit()
                 + ".",
-            SOURCE)
+            Settling.ASKED)
         .inCase(result.designCase().id())
         .mendedBy(
             "Stagger the wells' timers, so that less comes at once.",

@@ -21,6 +21,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
 /**
@@ -36,6 +37,7 @@ public record Results(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
     Bill bill,
@@ -48,6 +50,7 @@ public record Results(
   public Results {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
+    choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
     assumptions = List.copyOf(assumptions);
@@ -71,6 +74,7 @@ public record Results(
         a.cases(),
         a.windows(),
         a.berm(),
+        a.choices(),
         a.outlook(),
         a.findings(),
         a.bill(),

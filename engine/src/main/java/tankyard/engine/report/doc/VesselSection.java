@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Rounding;
@@ -33,6 +34,7 @@ final class VesselSection {
                         s -> {
                           tables.add(section.table(s));
                           tables.add(section.drops(s.separatorId()));
+                          section.choice(s.separatorId()).ifPresent(tables::add);
                         }));
     return tables.isEmpty() ? List.of() : List.of(new Section("Separators", tables));
   }
@@ -63,6 +65,30 @@ final class VesselSection {
             + " of water",
         columns,
         rows);
+  }
+
+  private Optional<Block> choice(String id) {
+    List<Block.Column> columns =
+        List.of(text("size"), text("would it do"), text("what asks most of it"), text("working"));
+    return draft.results().choices().stream()
+        .filter(choice -> choice.separatorId().equals(id))
+        .findFirst()
+        .map(
+            choice ->
+                new Block.Table(
+                    draft.nameOf(id)
+                        + ": sizes of its shape around the smallest that would do, interface"
+                        + " mid-vessel",
+                    columns,
+                    choice.candidates().stream().map(this::sizeRow).toList()));
+  }
+
+  private List<String> sizeRow(SeparatorChoice.Candidate size) {
+    return List.of(
+        size.name(),
+        size.enough() ? "yes" : "no",
+        size.binds() + " in " + draft.nameOf(size.caseId()),
+        draft.mark(size.governs().working()));
   }
 
   private Block drops(String id) {

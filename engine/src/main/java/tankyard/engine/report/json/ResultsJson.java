@@ -23,6 +23,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.Window;
 
@@ -71,6 +72,7 @@ public final class ResultsJson {
         results.windows(),
         results.cases(),
         results.berm(),
+        results.choices(),
         results.outlook(),
         results.findings(),
         results.bill(),
@@ -91,6 +93,7 @@ public final class ResultsJson {
       List<Window> windows,
       List<CaseResult> cases,
       Optional<BermResult> berm,
+      List<SeparatorChoice> choices,
       Optional<Outlook> outlook,
       List<Finding> findings,
       Bill bill,

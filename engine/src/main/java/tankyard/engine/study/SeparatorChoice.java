@@ -1,0 +1,38 @@
+package tankyard.engine.study;
+
+import java.util.List;
+import java.util.Optional;
+import tankyard.engine.units.Quantity;
+import tankyard.engine.working.Computed;
+
+/**
+ * Which of the catalogue's separators of the drawn shape would do, by size: the smallest that does,
+ * the one before it and two after it, which may be too short for what they are wide.
+ */
+public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
+  public SeparatorChoice {
+    candidates = List.copyOf(candidates);
+  }
+
+  /** The smallest that does; empty where none is large enough. */
+  public Optional<Candidate> pick() {
+    return candidates.stream().filter(Candidate::enough).findFirst();
+  }
+
+  /**
+   * One size, with its interface mid-vessel, in the case that asks most of it.
+   *
+   * @param model catalogue item
+   * @param enough whether it holds its liquids as long, and parts drops as small, as is asked
+   * @param binds what asks most of it, in words
+   * @param caseId the case in which it does
+   * @param governs the minutes or the drop that binds
+   */
+  public record Candidate(
+      String model,
+      String name,
+      boolean enough,
+      String binds,
+      String caseId,
+      Computed<? extends Quantity> governs) {}
+}
