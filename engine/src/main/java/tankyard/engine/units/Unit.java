@@ -110,6 +110,8 @@ public enum Unit {
   /** Mechanical horsepower, 550 ft lbf/s. */
   HORSEPOWER(Dimension.POWER, "hp", 550 * Unit.FT * Unit.LB * 9.80665),
   KILOWATT(Dimension.POWER, "kW", 1e3),
+  /** Of the International Table, 1055.05585262 J. */
+  BTU_PER_HOUR(Dimension.POWER, "Btu/h", 1055.05585262 / 3600, "BTU/h", "Btu/hr"),
 
   ONE(Dimension.FRACTION, "", 1),
   PERCENT(Dimension.FRACTION, "%", 0.01, "percent"),

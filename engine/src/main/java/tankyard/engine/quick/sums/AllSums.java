@@ -18,6 +18,7 @@ public final class AllSums {
           new RetentionSum(),
           new FloatPullSum(),
           new GunBarrelSum(),
+          new HeaterTreaterSum(),
           new BarrelsPerFootSum(),
           new OverflowSum(),
           new BermSum(),
