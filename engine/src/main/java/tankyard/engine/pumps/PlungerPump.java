@@ -64,6 +64,31 @@ public record PlungerPump(int plungers, Length plunger, Length stroke, Fraction 
                 .from(java.util.List.of(perTurn().working())));
   }
 
+  /**
+   * The sheave on the motor that turns the pump at a speed.
+   *
+   * @param onPump pitch diameter of the pump's sheave
+   * @param pump speed wanted
+   * @param motor speed of the motor, above zero
+   */
+  public static Computed<Length> motorSheave(Length onPump, Rotation pump, Rotation motor) {
+    if (!(motor.toRpm() > 0)) {
+      throw new IllegalArgumentException("A motor that stands turns no pump");
+    }
+    return Computed.of(
+        Length.of(onPump.in(Unit.INCH) * pump.toRpm() / motor.toRpm(), Unit.INCH),
+        () ->
+            Working.of(
+                "Sheave on the motor",
+                "d",
+                "B*N/M",
+                Unit.INCH,
+                Source.definition("the belt runs as fast over both sheaves; slip left out"),
+                Term.of("B", "pitch diameter of the pump's sheave", onPump, Unit.INCH),
+                Term.of("N", "speed of the pump", pump, Unit.RPM),
+                Term.of("M", "speed of the motor", motor, Unit.RPM)));
+  }
+
   private double cubicMetresPerTurn() {
     double d = plunger.metres();
     return plungers * Math.PI / 4 * d * d * stroke.metres() * (1 - slip.ratio());

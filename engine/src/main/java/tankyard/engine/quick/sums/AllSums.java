@@ -24,6 +24,7 @@ public final class AllSums {
           new BermSum(),
           new PumpPowerSum(),
           new PlungerPumpSum(),
+          new VoltageDropSum(),
           new InjectionLimitSum());
 
   private AllSums() {}

@@ -41,7 +41,11 @@ final class PlungerPumpSum implements QuickSum {
         amount("plungers", "number of plungers", Unit.ONE, "3").usual("3", "triplex"),
         amount("slip", "share that leaks back", Unit.PERCENT, "5 %")
             .orZero()
-            .usual("5 %", "common practice, no source"));
+            .usual("5 %", "common practice, no source"),
+        amount("motor-speed", "speed of the motor", Unit.RPM, "1750 rpm")
+            .usual("1750 rpm", "four poles at 60 Hz, loaded; from memory"),
+        amount("pump-sheave", "pitch diameter of the pump's sheave", Unit.INCH, "18 in")
+            .optional());
   }
 
   @Override
@@ -54,12 +58,21 @@ final class PlungerPumpSum implements QuickSum {
     PlungerPump pump =
         new PlungerPump(
             (int) typed, in.length("plunger"), in.length("stroke"), in.fraction("slip"));
-    return QuickResult.of(
-        new QuickAnswer(
-            "rate",
-            "Delivers",
-            pump.rate(in.quantity("speed", Rotation::new)),
-            Unit.BARREL_PER_DAY),
-        new QuickAnswer("turn", "In one turn", pump.perTurn(), Unit.BARREL));
+    Rotation speed = in.quantity("speed", Rotation::new);
+    QuickResult delivers =
+        QuickResult.of(
+            new QuickAnswer("rate", "Delivers", pump.rate(speed), Unit.BARREL_PER_DAY),
+            new QuickAnswer("turn", "In one turn", pump.perTurn(), Unit.BARREL));
+    if (!in.has("pump-sheave")) {
+      return delivers;
+    }
+    Rotation motor = in.quantity("motor-speed", Rotation::new);
+    return delivers.and(
+        List.of(
+            new QuickAnswer(
+                "motor-sheave",
+                "Motor's sheave, pitch diameter",
+                PlungerPump.motorSheave(in.length("pump-sheave"), speed, motor),
+                Unit.INCH)));
   }
 }

@@ -66,6 +66,9 @@ class AllSumsTest {
     runs.add(run("gun-barrel", Map.of("weir", "16 ft 4 in")));
     runs.add(run("gun-barrel", Map.of("weir", "5 ft")));
     runs.add(run("float-pull", Map.of("weight", "0.86")));
+    runs.add(run("plunger-pump", Map.of("pump-sheave", "18 in")));
+    runs.add(run("voltage-drop", Map.of("wire", "2/0", "phases", "three", "amps", "28")));
+    runs.add(run("heater-treater", Map.of("water", "0 bbl/d", "to", "45 F")));
     runs.add(run("pump-power", Map.of("daily", "420 bbl/d")));
     runs.add(
         run(
