@@ -58,11 +58,19 @@ final class VoltageDropSum implements QuickSum {
         choice("phases", "phases of the supply", "the commoner on a lease", PHASES),
         amount("length", "length of the run, one way", Unit.FOOT, "800 ft"),
         words("wire", "wire gauge: 14 to 1, 1/0 to 4/0", "4"),
-        choice("metal", "of the wire", "aluminium loses 1.6 times as much", METALS),
-        amount("amps", "amps on its nameplate", Unit.ONE, "28").optional(),
-        amount("efficiency", "of the motor, without nameplate amps", Unit.PERCENT, "80 %")
+        choice("metal", "metal of the wire", "aluminium loses 1.6 times as much", METALS),
+        amount("amps", "amps on the motor's nameplate", Unit.ONE, "28").optional(),
+        amount(
+                "efficiency",
+                "efficiency of the motor, without nameplate amps",
+                Unit.PERCENT,
+                "80 %")
             .usual("80 %", "from memory"),
-        amount("power-factor", "of the motor, without nameplate amps", Unit.PERCENT, "80 %")
+        amount(
+                "power-factor",
+                "power factor of the motor, without nameplate amps",
+                Unit.PERCENT,
+                "80 %")
             .usual("80 %", "from memory"));
   }
 
