@@ -64,13 +64,13 @@ public final class ResultRows {
             SeparatorResult::waterMinutes)
         .maybeIn(
             Unit.MILLIMETRE,
-            "Water drops parted down to",
-            "Smaller ones leave with the oil; 0.5 mm is what is usually asked. As cold as the ground.",
+            "Smallest water drop",
+            "Of those that fall out of the oil before it leaves; 0.5 mm is what is usually asked.",
             SeparatorResult::waterDrops)
         .maybeIn(
             Unit.MILLIMETRE,
-            "Oil drops parted down to",
-            "Smaller ones leave with the water; 0.2 mm is what is usually asked.",
+            "Smallest oil drop",
+            "Of those that rise out of the water before it leaves; 0.2 mm is what is usually asked.",
             SeparatorResult::oilDrops)
         .plain(
             "Oil comes in",

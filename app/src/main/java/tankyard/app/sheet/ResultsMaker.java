@@ -160,7 +160,7 @@ final class ResultsMaker {
     List<WorkedFact> facts = new ArrayList<>();
     for (SeparatorChoice.Candidate size : choice.candidates()) {
       boolean pick = choice.pick().filter(size::equals).isPresent();
-      String label = pick ? "Smallest that does" : size.enough() ? "Does too" : "Does not do";
+      String label = pick ? "Smallest that will do" : size.enough() ? "Will do too" : "Will not do";
       facts.add(
           new WorkedFact(
               label,
