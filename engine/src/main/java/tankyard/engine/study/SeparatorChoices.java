@@ -2,14 +2,17 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import tankyard.engine.catalog.SeparatorSize;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.SeparatorBuilder;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
@@ -39,41 +42,63 @@ public final class SeparatorChoices {
         .toList();
   }
 
+  /** What comes into the separator in a case: the same whatever its size. */
+  private record Comes(CaseStudy study, LiquidRate oil, LiquidRate water) {
+    static Comes into(Separator separator, CaseStudy study) {
+      return new Comes(
+          study,
+          CaseStudy.barrels(study.oilInto(separator)),
+          CaseStudy.barrels(study.waterInto(separator)));
+    }
+  }
+
   private static SeparatorChoice choice(
       List<CaseStudy> studies, Separator separator, List<SeparatorSize> sizes) {
-    List<SeparatorChoice.Candidate> all =
-        sizes.stream()
-            .filter(size -> size.shape() == separator.shape())
-            .sorted(Comparator.comparingDouble(SeparatorSize::order))
-            .flatMap(size -> candidate(studies, separator, size).stream())
-            .toList();
-    return new SeparatorChoice(separator.id(), aroundThePick(all));
+    List<Comes> comes = studies.stream().map(s -> Comes.into(separator, s)).toList();
+    return new SeparatorChoice(
+        separator.id(),
+        aroundThePick(
+            sizes.stream()
+                .filter(size -> size.shape() == separator.shape())
+                .sorted(Comparator.comparingDouble(SeparatorSize::order))
+                .map(size -> candidate(comes, separator, size))
+                .flatMap(Optional::stream)
+                .iterator()));
   }
 
+  /** Larger ones than are told are not even tried. */
   private static List<SeparatorChoice.Candidate> aroundThePick(
-      List<SeparatorChoice.Candidate> all) {
-    int pick = 0;
-    while (pick < all.size() && !all.get(pick).enough()) {
-      pick++;
+      Iterator<SeparatorChoice.Candidate> bySize) {
+    List<SeparatorChoice.Candidate> around = new ArrayList<>();
+    int toCome = AFTER_THE_PICK;
+    boolean picked = false;
+    while (bySize.hasNext() && (!picked || toCome > 0)) {
+      SeparatorChoice.Candidate next = bySize.next();
+      if (picked) {
+        toCome--;
+      } else {
+        around.subList(0, Math.max(0, around.size() - 1)).clear();
+        picked = next.enough();
+      }
+      around.add(next);
     }
-    int from = Math.max(0, pick - 1);
-    return all.subList(from, Math.min(all.size(), pick + 1 + AFTER_THE_PICK));
+    return around;
   }
 
-  /** Something asked of a size in a case. */
+  /** Something asked of a size in a case, put in words only where it binds. */
   private record Asked(
-      double ratio, String words, CaseStudy study, Computed<? extends Quantity> by) {}
+      double ratio, Supplier<String> words, CaseStudy study, Computed<? extends Quantity> by) {}
 
   private static Optional<SeparatorChoice.Candidate> candidate(
-      List<CaseStudy> studies, Separator separator, SeparatorSize size) {
+      List<Comes> comes, Separator separator, SeparatorSize size) {
     Separator tried =
         SeparatorBuilder.builder(separator)
             .diameter(size.diameter())
             .length(size.length())
             .bottomHeight(Optional.empty())
             .build();
-    return studies.stream()
-        .flatMap(study -> asked(study, SeparatorTimes.layers(study, tried)))
+    return comes.stream()
+        .flatMap(c -> asked(c.study(), SeparatorTimes.layers(c.study(), tried, c.oil(), c.water())))
         .max(Comparator.comparingDouble(Asked::ratio))
         .map(
             most ->
@@ -81,7 +106,7 @@ public final class SeparatorChoices {
                     size.id(),
                     size.name(),
                     most.ratio() <= 1,
-                    most.words(),
+                    most.words().get(),
                     most.study().designCase().id(),
                     most.by()));
   }
@@ -99,11 +124,12 @@ public final class SeparatorChoices {
   private static Asked minutes(CaseStudy study, String liquid, Computed<Time> stays, double least) {
     return new Asked(
         least / stays.value().toMinutes(),
-        liquid
-            + " stays "
-            + Figures.significant(stays.value().toMinutes(), 3)
-            + " min of "
-            + Figures.exact(least),
+        () ->
+            liquid
+                + " stays "
+                + Figures.significant(stays.value().toMinutes(), 3)
+                + " min of "
+                + Figures.exact(least),
         study,
         stays);
   }
@@ -111,11 +137,12 @@ public final class SeparatorChoices {
   private static Asked drop(CaseStudy study, String liquid, Computed<Length> drop, Length asked) {
     return new Asked(
         drop.value().metres() / asked.metres(),
-        liquid
-            + " drops from "
-            + Figures.significant(drop.value().in(Unit.MILLIMETRE), 2)
-            + " mm, asked "
-            + Figures.exact(asked.in(Unit.MILLIMETRE)),
+        () ->
+            liquid
+                + " drops from "
+                + Figures.significant(drop.value().in(Unit.MILLIMETRE), 2)
+                + " mm, asked "
+                + Figures.exact(asked.in(Unit.MILLIMETRE)),
         study,
         drop);
   }

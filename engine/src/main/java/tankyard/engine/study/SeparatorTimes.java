@@ -49,8 +49,15 @@ final class SeparatorTimes {
       SettledDrops drops) {}
 
   static Layers layers(CaseStudy study, Separator separator) {
-    LiquidRate oil = CaseStudy.barrels(study.oilInto(separator));
-    LiquidRate water = CaseStudy.barrels(study.waterInto(separator));
+    return layers(
+        study,
+        separator,
+        CaseStudy.barrels(study.oilInto(separator)),
+        CaseStudy.barrels(study.waterInto(separator)));
+  }
+
+  /** For rates that are known already. */
+  static Layers layers(CaseStudy study, Separator separator, LiquidRate oil, LiquidRate water) {
     Vessel vessel = vessel(separator);
     Length level = level(separator, vessel);
     Computed<Volume> below = vessel.below(level);
