@@ -11,6 +11,7 @@ import tankyard.app.figures.FigureRow;
 import tankyard.app.figures.FigureSet;
 import tankyard.app.figures.LineRows;
 import tankyard.app.figures.ResultRows;
+import tankyard.app.figures.TankRows;
 import tankyard.app.sheet.SheetResults.Notice;
 import tankyard.app.sheet.SheetResults.WorkedFact;
 import tankyard.engine.api.LeaseAnswer;
@@ -76,19 +77,20 @@ final class ResultsMaker {
   private List<FigureRow> rows(String id) {
     Lease lease = answer.lease();
     ResultRows all = new ResultRows(figures);
+    TankRows tanks = new TankRows(figures);
     Optional<Thing> thing = lease.thing(id);
     if (thing.isPresent()) {
-      return rows(thing.get(), all);
+      return rows(thing.get(), all, tanks);
     }
     return lease
         .line(id)
         .map(
             line ->
-                line.service() == Service.OVERFLOW ? all.overflow(id) : LineRows.of(figures, id))
+                line.service() == Service.OVERFLOW ? tanks.overflow(id) : LineRows.of(figures, id))
         .orElse(List.of());
   }
 
-  private static List<FigureRow> rows(Thing thing, ResultRows all) {
+  private static List<FigureRow> rows(Thing thing, ResultRows all, TankRows tanks) {
     if (thing instanceof Well) {
       return all.well(thing.id());
     }
@@ -99,7 +101,7 @@ final class ResultsMaker {
       return all.gunBarrel(thing.id());
     }
     if (thing instanceof Tank tank) {
-      return tank.duty() == Tank.Duty.OIL ? all.oilStorage() : all.waterStorage();
+      return tank.duty() == Tank.Duty.OIL ? tanks.oilStorage() : tanks.waterStorage();
     }
     if (thing instanceof InjectionPump) {
       return Stream.concat(all.pump(thing.id()).stream(), all.suction(thing.id()).stream())

@@ -7,6 +7,7 @@ import tankyard.app.figures.CaseFigures;
 import tankyard.app.figures.FigureRow;
 import tankyard.app.figures.FigureSet;
 import tankyard.app.figures.ResultRows;
+import tankyard.app.figures.TankRows;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Tank;
@@ -23,9 +24,10 @@ final class TankFigures {
   static List<FigureSet> of(CaseFigures figures) {
     Lease lease = figures.answer().lease();
     TankFigures tanks = new TankFigures(lease);
-    ResultRows rows = new ResultRows(figures);
-    lease.separators().forEach(s -> tanks.add(s.name(), s.id(), rows.separator(s.id())));
-    lease.gunBarrels().forEach(g -> tanks.add(g.name(), g.id(), rows.gunBarrel(g.id())));
+    ResultRows vessels = new ResultRows(figures);
+    TankRows rows = new TankRows(figures);
+    lease.separators().forEach(s -> tanks.add(s.name(), s.id(), vessels.separator(s.id())));
+    lease.gunBarrels().forEach(g -> tanks.add(g.name(), g.id(), vessels.gunBarrel(g.id())));
     tanks.storage("Oil tanks", Tank.Duty.OIL, rows.oilStorage());
     tanks.storage("Water tanks", Tank.Duty.WATER, rows.waterStorage());
     lease
