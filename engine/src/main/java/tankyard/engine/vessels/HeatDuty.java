@@ -23,9 +23,6 @@ public final class HeatDuty {
 
   private static final double WATER_BTU = 350;
 
-  /** Of a fire tube with its stack and shell losses; from memory. */
-  public static final Fraction USUAL_EFFICIENCY = Fraction.ofPercent(70);
-
   private static final double GAS_BTU_PER_SCF = 1000;
   private static final double PROPANE_BTU_PER_GALLON = 91_500;
   private static final Source DUTY =

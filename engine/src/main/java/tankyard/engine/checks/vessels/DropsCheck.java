@@ -35,26 +35,25 @@ public final class DropsCheck implements Check {
             evidence,
             result,
             separator,
-            new Way("water", "oil", Settling.WATER_ASKED),
-            true);
-        add(worst, evidence, result, separator, new Way("oil", "water", Settling.OIL_ASKED), false);
+            new Way("water", "oil", Settling.WATER_ASKED, separator.waterDrops()));
+        add(
+            worst,
+            evidence,
+            result,
+            separator,
+            new Way("oil", "water", Settling.OIL_ASKED, separator.oilDrops()));
       }
     }
     return worst.findings();
   }
 
-  /** Drops of one liquid in the layer of the other, and which size of them should get out. */
-  private record Way(String drops, String layer, Length asked) {}
+  /** Drops of one liquid in the layer of the other: which should get out, and which do. */
+  private record Way(
+      String drops, String layer, Length asked, Optional<Computed<Length>> smallest) {}
 
   private void add(
-      Worst worst,
-      Evidence evidence,
-      CaseResult result,
-      SeparatorResult separator,
-      Way way,
-      boolean ofWater) {
-    Optional<Computed<Length>> smallest = ofWater ? separator.waterDrops() : separator.oilDrops();
-    smallest
+      Worst worst, Evidence evidence, CaseResult result, SeparatorResult separator, Way way) {
+    way.smallest()
         .filter(drop -> drop.value().metres() > way.asked().metres())
         .ifPresent(
             drop ->
