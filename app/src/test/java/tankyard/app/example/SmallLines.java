@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
+import tankyard.engine.study.LineProfile;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.LineResultBuilder;
 import tankyard.engine.study.LineTemperatures;
@@ -54,7 +55,7 @@ final class SmallLines {
                 Temperature.ofFahrenheit(45),
                 Temperature.ofFahrenheit(45),
                 Optional.empty()))
-        .points(leg ? legPoints() : slope())
+        .profile(LineProfile.of(leg ? legPoints() : slope()))
         .build();
   }
 

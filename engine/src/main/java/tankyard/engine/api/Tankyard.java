@@ -79,7 +79,7 @@ public final class Tankyard {
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =
-        AllChecks.look(new Evidence(survey, cases, windows, berm, outlook, assumptions));
+        AllChecks.look(new Evidence(survey, studies, cases, windows, berm, outlook, assumptions));
     cancel.check();
     return new LeaseAnswer(
         lease,

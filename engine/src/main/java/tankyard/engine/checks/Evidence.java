@@ -8,18 +8,21 @@ import tankyard.engine.outlook.Outlook;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.Survey;
 import tankyard.engine.window.Window;
 
 /** What the checks look at: everything worked out for one lease. */
 public record Evidence(
     Survey survey,
+    List<CaseStudy> studies,
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
     Optional<Outlook> outlook,
     List<Assumption> assumptions) {
   public Evidence {
+    studies = List.copyOf(studies);
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
     assumptions = List.copyOf(assumptions);

@@ -12,24 +12,28 @@ public final class LineAtFlow {
   private final LineLaw line;
   private final List<Liquid> liquids;
   private final double flow;
-  private final PipeAtFlow[] runs;
+  private final FlowState[] states;
   private final double[] pascalsPerMetre;
   private final double[] slopePerMetre;
+
+  /** The last march: solver, audit and result ask for the same one in turn. */
+  private Marched last;
 
   LineAtFlow(LineLaw line, List<Liquid> liquids, double flowM3PerS) {
     this.line = line;
     this.liquids = liquids;
     this.flow = flowM3PerS;
     int n = line.runs().size();
-    runs = new PipeAtFlow[n];
+    states = new FlowState[n];
     pascalsPerMetre = new double[n];
     slopePerMetre = new double[n];
     for (int r = 0; r < n; r++) {
       PipeRun run = line.runs().get(r);
-      runs[r] = new PipeFlow(run, liquids.get(r)).at(flow);
+      PipeAtFlow pipe = new PipeFlow(run, liquids.get(r)).at(flow);
+      states[r] = pipe.state();
       double share = 1 / run.path().lengthM();
-      pascalsPerMetre[r] = Math.abs(runs[r].drop().pascals()) * share;
-      slopePerMetre[r] = runs[r].drop().slope() * share;
+      pascalsPerMetre[r] = Math.abs(pipe.drop().pascals()) * share;
+      slopePerMetre[r] = pipe.drop().slope() * share;
     }
   }
 
@@ -44,7 +48,13 @@ public final class LineAtFlow {
    * @param downstreamPascals gauge, at the end where the flow leaves
    */
   public MarchResult march(double downstreamPascals) {
-    return new Climb(this, downstreamPascals).result();
+    Marched before = last;
+    if (before != null && before.from() == downstreamPascals) {
+      return before.result();
+    }
+    MarchResult result = new Climb(this, downstreamPascals).result();
+    last = new Marched(downstreamPascals, result);
+    return result;
   }
 
   /** Positive from the line's start to its end; standing still counts as positive. */
@@ -75,7 +85,9 @@ public final class LineAtFlow {
     return slopePerMetre[line.stations().run(reach)] * line.stations().lengthM(reach);
   }
 
+  private record Marched(double from, MarchResult result) {}
+
   List<FlowState> states() {
-    return List.of(runs).stream().map(PipeAtFlow::state).toList();
+    return List.of(states);
   }
 }

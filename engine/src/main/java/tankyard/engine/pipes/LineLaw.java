@@ -20,6 +20,8 @@ import tankyard.engine.fluids.Liquid;
 public final class LineLaw {
   private final List<PipeRun> runs;
   private final Stations stations;
+  private final double lengthM;
+  private final double volumeM3;
 
   private LineLaw(List<PipeRun> runs) {
     this.runs = List.copyOf(runs);
@@ -27,6 +29,8 @@ public final class LineLaw {
       throw new IllegalArgumentException("A line needs one run of pipe at least");
     }
     stations = new Stations(this.runs);
+    lengthM = this.runs.stream().mapToDouble(r -> r.path().lengthM()).sum();
+    volumeM3 = this.runs.stream().mapToDouble(PipeRun::volumeM3).sum();
   }
 
   public static LineLaw of(PipeRun run) {
@@ -52,11 +56,11 @@ public final class LineLaw {
   }
 
   public double lengthM() {
-    return runs.stream().mapToDouble(r -> r.path().lengthM()).sum();
+    return lengthM;
   }
 
   public double volumeM3() {
-    return runs.stream().mapToDouble(PipeRun::volumeM3).sum();
+    return volumeM3;
   }
 
   /**

@@ -2,7 +2,9 @@ package tankyard.engine.pipes;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -88,10 +90,11 @@ public final class LineWorking {
   }
 
   private List<Caution> cautions() {
-    List<Caution> said = new ArrayList<>();
+    Set<Caution> said = new LinkedHashSet<>();
+    List<FlowState> flows = march.flows();
     for (int r = 0; r < line.runs().size(); r++) {
-      said.addAll(PipeCautions.of(line.runs().get(r), march.flows().get(r)));
+      said.addAll(PipeCautions.of(line.runs().get(r), flows.get(r)));
     }
-    return said.stream().distinct().toList();
+    return List.copyOf(said);
   }
 }

@@ -10,7 +10,6 @@ import java.util.Set;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Vessel;
-import tankyard.engine.lease.Well;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
@@ -104,8 +103,7 @@ public final class CaseReport {
     for (String id : gathering.wellIds()) {
       gathering
           .separatorOf(id)
-          .flatMap(s -> study.lease().thing(s))
-          .map(Vessel.class::cast)
+          .flatMap(study.survey()::vessel)
           .flatMap(s -> well(id, s, gathering))
           .map(well -> well.withRestart(restarts.flatMap(r -> r.well(id))))
           .ifPresent(found::add);
@@ -118,16 +116,16 @@ public final class CaseReport {
     double gauge = study.holdsPa(vessel, gaugePa);
     return load.map(
         l -> {
-          Well well = (Well) study.lease().thing(id).orElseThrow();
+          WellFlow well = study.well(id);
           return new WellResult(
               id,
               vessel.id(),
-              CaseStudy.barrels(study.well(id).fluid()),
+              CaseStudy.barrels(well.fluid()),
               box(l, gauge, words(vessel), gathering.boxPa(id)),
               Pressure.psiFromPascals(gauge),
               Pressure.psiFromPascals(l.liftPa()),
               Pressure.psiFromPascals(l.frictionPa()),
-              well.boxLimit(),
+              well.well().boxLimit(),
               Optional.empty());
         });
   }

@@ -112,7 +112,7 @@ final class Gathering {
 
   /** The same, starting from a state that is near: that of another pressure. */
   GatheringState at(Map<String, Double> inletPa, GatheringState near) {
-    return layout.isTree() ? solve(near.mixed(), inletPa) : mix(near.mixed(), inletPa);
+    return layout.isTree() ? near.under(solved(near.mixed(), inletPa)) : mix(near.mixed(), inletPa);
   }
 
   /** Flows, mixtures and warmth in turn, until they fit. */
@@ -147,12 +147,15 @@ final class Gathering {
   }
 
   private GatheringState solve(Mixed mixed, Map<String, Double> inletPa) {
+    return new GatheringState(plan, mixed, solved(mixed, inletPa), fluids);
+  }
+
+  private Solved solved(Mixed mixed, Map<String, Double> inletPa) {
     double[] held = new double[inflow.length];
     for (int j = 0; j < held.length; j++) {
       held[j] = layout.isHeld(j) ? inletPa.get(layout.joints().get(j)) : 0;
     }
-    Solved solved = NetworkSolver.solve(new Network(layout, inflow, held, mixed.network()));
-    return new GatheringState(plan, mixed, solved, fluids);
+    return NetworkSolver.solve(new Network(layout, inflow, held, mixed.network()));
   }
 
   /** Every line with what stands in it, worked out at flows that are near. */

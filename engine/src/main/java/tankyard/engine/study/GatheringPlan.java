@@ -60,7 +60,8 @@ final class GatheringPlan {
             .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
             .toList();
     layout = layout(List.copyOf(joints), vessels);
-    bridges = new BiconnectivityInspector<>(toAnyVessel()).getBridges();
+    bridges =
+        layout.isTree() ? lineIds() : new BiconnectivityInspector<>(toAnyVessel()).getBridges();
     findOwnLines();
   }
 
@@ -129,6 +130,10 @@ final class GatheringPlan {
       beyond[inner] += beyond[joint];
       one[inner] = one[joint] == null ? one[inner] : one[joint];
     }
+  }
+
+  private Set<String> lineIds() {
+    return lines.stream().map(LaidLine::id).collect(Collectors.toSet());
   }
 
   /** The lines with all vessels taken as one joint. */

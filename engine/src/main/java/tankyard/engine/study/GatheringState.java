@@ -9,24 +9,34 @@ import tankyard.engine.network.Solved;
 
 /** The gathering lines with their flows and pressures. */
 public final class GatheringState {
-  private static final int NONE = -1;
-
   private final GatheringPlan plan;
   private final Layout layout;
   private final Gathering.Mixed mixed;
   private final Solved solved;
   private final FluidModel fluids;
+  private final Ways ways;
   private final List<LineRun> runs = new ArrayList<>();
 
   GatheringState(GatheringPlan plan, Gathering.Mixed mixed, Solved solved, FluidModel fluids) {
+    this(plan, mixed, solved, fluids, new Ways(plan.layout(), solved));
+  }
+
+  private GatheringState(
+      GatheringPlan plan, Gathering.Mixed mixed, Solved solved, FluidModel fluids, Ways ways) {
     this.plan = plan;
     this.layout = plan.layout();
     this.mixed = mixed;
     this.solved = solved;
     this.fluids = fluids;
+    this.ways = ways;
     for (int i = 0; i < plan.lines().size(); i++) {
       runs.add(run(i));
     }
+  }
+
+  /** The same flows and mixtures under other pressures. */
+  GatheringState under(Solved other) {
+    return new GatheringState(plan, mixed, other, fluids, ways);
   }
 
   private LineRun run(int i) {
@@ -77,42 +87,16 @@ public final class GatheringState {
 
   /** The lines a well's fluid takes, the larger flow at every parting of ways. */
   List<LineRun> wayOf(String wellId) {
-    return numbersOf(wellId).stream().map(runs::get).toList();
+    return ways.of(wellId).stream().map(runs::get).toList();
+  }
+
+  /** Numbers of those lines in {@link #runs()}. */
+  List<Integer> lineNumbersOf(String wellId) {
+    return ways.of(wellId);
   }
 
   /** Where a well's fluid ends up; empty where its lines lead nowhere. */
   public Optional<String> separatorOf(String wellId) {
-    List<Integer> way = numbersOf(wellId);
-    if (way.isEmpty()) {
-      return Optional.empty();
-    }
-    int last = way.get(way.size() - 1);
-    int end = layout.downstream(last, solved.flow(last));
-    return layout.isHeld(end) ? Optional.of(layout.joints().get(end)) : Optional.empty();
-  }
-
-  private List<Integer> numbersOf(String wellId) {
-    List<Integer> way = new ArrayList<>();
-    int here = layout.joint(wellId);
-    int next = outOf(here, way);
-    while (next != NONE) {
-      way.add(next);
-      here = layout.downstream(next, solved.flow(next));
-      next = layout.isHeld(here) ? NONE : outOf(here, way);
-    }
-    return way;
-  }
-
-  private int outOf(int joint, List<Integer> taken) {
-    int best = NONE;
-    for (int k = 0; k < layout.degree(joint); k++) {
-      int run = layout.runAt(joint, k);
-      double flow = solved.flow(run);
-      boolean leaves = layout.upstream(run, flow) == joint && !taken.contains(run);
-      if (leaves && (best == NONE || Math.abs(flow) > Math.abs(solved.flow(best)))) {
-        best = run;
-      }
-    }
-    return best;
+    return ways.endOf(wellId);
   }
 }

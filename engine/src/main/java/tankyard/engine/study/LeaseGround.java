@@ -2,8 +2,10 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.MapPoint;
@@ -19,6 +21,7 @@ import tankyard.engine.units.Elevation;
  */
 public final class LeaseGround {
   private final Ground ground;
+  private final Map<MapPoint, Double> found = new ConcurrentHashMap<>();
 
   private LeaseGround(Ground ground) {
     this.ground = ground;
@@ -56,6 +59,11 @@ public final class LeaseGround {
 
   /** Elevation of the ground a thing stands on, in metres. */
   public double metresUnder(Thing thing) {
-    return thing.ground().map(Elevation::metres).orElseGet(() -> metresAt(thing.at()).orElse(0));
+    return thing.ground().map(Elevation::metres).orElseGet(() -> found(thing.at()));
+  }
+
+  /** Of a place that is asked for in every case. */
+  private double found(MapPoint place) {
+    return found.computeIfAbsent(place, at -> metresAt(at).orElse(0));
   }
 }

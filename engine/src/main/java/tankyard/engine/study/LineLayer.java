@@ -2,14 +2,15 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.Loss;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.FittingCount;
-import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.pipes.FittingLoss;
@@ -29,13 +30,20 @@ import tankyard.engine.units.Length;
 final class LineLayer {
   private static final double SHORTEST_M = 0.003;
 
-  private final Lease lease;
+  private final Practice practice;
+  private final Map<String, Thing> things;
   private final Catalog catalog;
   private final LeaseGround ground;
   private final Nozzles nozzles;
 
-  LineLayer(Lease lease, Catalog catalog, LeaseGround ground) {
-    this.lease = lease;
+  /**
+   * For the lines of a lease.
+   *
+   * @param things by id, with every end of a line that is to be laid
+   */
+  LineLayer(Practice practice, Map<String, Thing> things, Catalog catalog, LeaseGround ground) {
+    this.practice = practice;
+    this.things = things;
     this.catalog = catalog;
     this.ground = ground;
     this.nozzles = new Nozzles(ground);
@@ -47,8 +55,8 @@ final class LineLayer {
   }
 
   private LaidLine lay(Line line, Pipe pipe) {
-    Thing from = lease.thing(line.from()).orElseThrow();
-    Thing to = lease.thing(line.to()).orElseThrow();
+    Thing from = things.get(line.from());
+    Thing to = things.get(line.to());
     Trench trench = trench(line, from, to);
     List<LaidLine.Peg> pegs = new ArrayList<>();
     double first = nozzles.metres(from, line.service(), true, trench.depthM(0));
@@ -98,7 +106,7 @@ final class LineLayer {
     if (stations.isEmpty()) {
       stations = level(route);
     }
-    double depth = Defaults.metresDeep(line.depth(), lease.practice());
+    double depth = Defaults.metresDeep(line.depth(), practice);
     return new Trench(
         stations,
         depths(line, corners, depth),

@@ -52,16 +52,12 @@ public record LineResult(
     boolean oilCarries,
     LineTemperatures temperatures,
     Optional<Restart> restart,
-    List<PipePoint> points,
+    LineProfile profile,
     Optional<GasInLine> gas)
     implements LineResultBuilder.With {
 
   /** Coldest of the 394 oils that Ng and Egbogah 1983 drew their correlation from. */
   private static final double COLD_F = 59;
-
-  public LineResult {
-    points = List.copyOf(points);
-  }
 
   /** The point past which the line runs part full. */
   public record Crest(Length distance, tankyard.engine.units.Elevation pipe) {}
@@ -76,10 +72,13 @@ public record LineResult(
         && temperatures.ground().toFahrenheit() < COLD_F;
   }
 
+  /** From its start to its end. */
+  public List<PipePoint> points() {
+    return profile.points();
+  }
+
   /** The highest pressure anywhere along it. */
   public Pressure highest() {
-    return points.stream()
-        .map(PipePoint::pressure)
-        .reduce(start, (a, b) -> a.pascals() >= b.pascals() ? a : b);
+    return profile.highest();
   }
 }

@@ -141,15 +141,19 @@ public record LineRun(
         laid.line().service() == Service.OIL_LEG,
         temperatures(),
         Optional.empty(),
-        points(),
+        LineProfile.of(
+            Pressure.psiFromPascals(highestPa()), !march.partFull().isEmpty(), this::points),
         gas.map(GasRun::result));
   }
 
   /** Where the liquid is thickest. */
   private FlowState slowest() {
-    return march.flows().stream()
-        .reduce((a, b) -> b.reynolds() < a.reynolds() ? b : a)
-        .orElseThrow();
+    List<FlowState> flows = march.flows();
+    FlowState slowest = flows.get(0);
+    for (FlowState flow : flows) {
+      slowest = flow.reynolds() < slowest.reynolds() ? flow : slowest;
+    }
+    return slowest;
   }
 
   private LineTemperatures temperatures() {

@@ -1,12 +1,11 @@
 package tankyard.engine.study;
 
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import tankyard.engine.units.AmountText;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Fraction;
@@ -29,6 +28,7 @@ import tankyard.engine.working.Working;
  * five thousand.
  */
 final class SharedLines {
+  private static final int NONE = -1;
   private static final double SAME_FLOW = 1e-6;
   private static final Source CONVOLUTION =
       Source.definition("wells that run their hours at times of their own: the chances multiply");
@@ -36,17 +36,25 @@ final class SharedLines {
   private final CaseStudy study;
   private final GatheringState state;
   private final Fraction share;
+  private final String sharePercent;
   private final RateSteps steps;
   private final TimerBanks banks;
-  private final Map<String, LineRun> runs = new LinkedHashMap<>();
-  private final Map<String, List<WellFlow>> behind = new HashMap<>();
-  private final Map<String, List<String>> before = new HashMap<>();
-  private final Map<String, RunningTogether> together = new HashMap<>();
+
+  private final List<WellFlow> wells;
+
+  /** Wells whose way takes each line, all by number. */
+  private final BitSet[] behind;
+
+  /** Lines from which wells come into each line. */
+  private final BitSet[] before;
+
+  private final RunningTogether[] together;
 
   private SharedLines(CaseStudy study, GatheringState state) {
     this.study = study;
     this.state = state;
     this.share = Defaults.atOnce(study.lease().practice());
+    this.sharePercent = percent(share);
     this.steps =
         RateSteps.of(
             study.wells().stream()
@@ -54,9 +62,13 @@ final class SharedLines {
                 .map(WellFlow::whileRunning)
                 .toList());
     this.banks = TimerBanks.of(study.wells());
-    state.runs().forEach(run -> runs.put(run.laid().id(), run));
-    for (String well : state.wellIds()) {
-      follow(study.well(well));
+    int lines = state.runs().size();
+    this.together = new RunningTogether[lines];
+    this.behind = Stream.generate(BitSet::new).limit(lines).toArray(BitSet[]::new);
+    this.before = Stream.generate(BitSet::new).limit(lines).toArray(BitSet[]::new);
+    this.wells = state.wellIds().stream().map(study::well).toList();
+    for (int well = 0; well < wells.size(); well++) {
+      follow(well);
     }
   }
 
@@ -64,74 +76,82 @@ final class SharedLines {
     return new SharedLines(study, state).all();
   }
 
-  private void follow(WellFlow well) {
-    String last = null;
-    for (LineRun run : state.wayOf(well.well().id())) {
-      String id = run.laid().id();
-      behind.computeIfAbsent(id, k -> new ArrayList<>()).add(well);
-      List<String> into = before.computeIfAbsent(id, k -> new ArrayList<>());
-      if (last != null && !into.contains(last)) {
-        into.add(last);
+  private void follow(int well) {
+    int last = NONE;
+    for (int line : state.lineNumbersOf(state.wellIds().get(well))) {
+      behind[line].set(well);
+      if (last != NONE) {
+        before[line].set(last);
       }
-      last = id;
+      last = line;
     }
   }
 
   private List<SharedLine> all() {
-    List<String> fewestFirst = new ArrayList<>(behind.keySet());
-    fewestFirst.sort(
-        Comparator.comparingInt((String id) -> behind.get(id).size())
-            .thenComparing(Comparator.naturalOrder()));
-    fewestFirst.forEach(id -> together.put(id, spread(id)));
-    return runs.values().stream()
-        .filter(run -> behind.getOrDefault(run.laid().id(), List.of()).size() > 1)
+    IntStream.range(0, together.length)
+        .boxed()
+        .sorted(Comparator.comparingInt(this::wellsOn))
+        .forEach(line -> together[line] = spread(line));
+    return IntStream.range(0, together.length)
+        .filter(line -> wellsOn(line) > 1)
         .filter(this::carriesThemAlone)
-        .map(this::line)
+        .mapToObj(this::line)
         .toList();
   }
 
-  private RunningTogether spread(String id) {
-    Optional<String> busiest =
-        before.get(id).stream()
-            .filter(together::containsKey)
-            .max(Comparator.comparingInt(l -> behind.get(l).size()));
-    RunningTogether sum = busiest.map(together::get).orElse(RunningTogether.NONE);
-    List<WellFlow> counted = busiest.map(behind::get).orElse(List.of());
-    for (WellFlow well : behind.get(id)) {
-      if (!counted.contains(well)) {
-        double rate = well.whileRunning();
-        sum = sum.and(well.shareOfDay() < 1 ? steps.up(rate) : rate, well.shareOfDay());
-      }
+  /** What its wells make at once: those of the busiest line into it are added up already. */
+  private RunningTogether spread(int line) {
+    int busiest =
+        before[line].stream()
+            .filter(into -> together[into] != null)
+            .reduce(NONE, (a, b) -> a == NONE || wellsOn(b) > wellsOn(a) ? b : a);
+    RunningTogether sum = busiest == NONE ? RunningTogether.NONE : together[busiest];
+    BitSet open = (BitSet) behind[line].clone();
+    if (busiest != NONE) {
+      open.andNot(behind[busiest]);
+    }
+    for (WellFlow well : wells(open)) {
+      double rate = well.whileRunning();
+      sum = sum.and(well.shareOfDay() < 1 ? steps.up(rate) : rate, well.shareOfDay());
     }
     return sum;
   }
 
-  /** In a loop some of its wells' fluid goes another way, or other fluid comes in. */
-  private boolean carriesThemAlone(LineRun run) {
-    double wells = behind.get(run.laid().id()).stream().mapToDouble(WellFlow::fluid).sum();
-    double flow = Math.abs(run.flow()) / study.designCase().sharedSurgeFactor();
-    return Math.abs(flow - wells) <= SAME_FLOW * wells;
+  private int wellsOn(int line) {
+    return behind[line].cardinality();
   }
 
-  private SharedLine line(LineRun run) {
-    List<WellFlow> wells = behind.get(run.laid().id());
-    RunningTogether spread = together.get(run.laid().id());
-    double average = wells.stream().mapToDouble(w -> w.oilDay() + w.waterDay()).sum();
-    double allOn = wells.stream().mapToDouble(WellFlow::whileRunning).sum();
+  private List<WellFlow> wells(BitSet numbers) {
+    return numbers.stream().mapToObj(wells::get).toList();
+  }
+
+  /** In a loop some of its wells' fluid goes another way, or other fluid comes in. */
+  private boolean carriesThemAlone(int line) {
+    double ofWells = wells(behind[line]).stream().mapToDouble(WellFlow::fluid).sum();
+    double flow = Math.abs(state.runs().get(line).flow()) / study.designCase().sharedSurgeFactor();
+    return Math.abs(flow - ofWells) <= SAME_FLOW * ofWells;
+  }
+
+  private SharedLine line(int number) {
+    LineRun run = state.runs().get(number);
+    List<WellFlow> some = wells(behind[number]);
+    RunningTogether spread = together[number];
+    double average = some.stream().mapToDouble(w -> w.oilDay() + w.waterDay()).sum();
+    double allOn = some.stream().mapToDouble(WellFlow::whileRunning).sum();
     double atOnce = Math.min(allOn, spread.notPassed(share.ratio()));
-    LineRun atThatRate = at(run, atOnce, "not passed " + percent(share) + " of the time");
+    LineRun atThatRate = at(run, atOnce, "not passed " + sharePercent + " of the time");
     return new SharedLine(
         run.laid().id(),
-        wells.stream().map(w -> w.well().id()).toList(),
+        some.stream().map(w -> w.well().id()).toList(),
         share,
         CaseStudy.barrels(average),
-        Computed.of(CaseStudy.barrels(atOnce), () -> working(wells, spread, atOnce, allOn)),
+        Computed.of(CaseStudy.barrels(atOnce), () -> working(some, spread, atOnce, allOn)),
         CaseStudy.barrels(allOn),
         Fraction.ofRatio(Math.min(1, spread.chanceOfAllOn())),
         loss(run, average),
         atThatRate.friction(),
         loss(run, allOn),
-        staggered(run, wells, allOn));
+        staggered(run, some, allOn));
   }
 
   private Optional<SharedLine.Staggered> staggered(
@@ -169,7 +189,7 @@ final class SharedLines {
                 + Figures.significant(Unit.BARREL_PER_DAY.fromSi(steps.mostOver(1)), 2)
                 + " bbl/d";
     return Working.of(
-        "Rate not passed " + percent(share) + " of the time",
+        "Rate not passed " + sharePercent + " of the time",
         "Q",
         "x*Qall",
         Unit.BARREL_PER_DAY,

@@ -1,6 +1,7 @@
 package tankyard.engine.study;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
+import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Vessel;
 
 /** What is the same in every design case: the ground, the laid lines, who leads where. */
@@ -30,12 +32,14 @@ public final class Survey {
   private final OilSpec oilSpec;
   private final FluidModel fluids;
   private final List<Diagnosis> diagnoses = new ArrayList<>();
+  private final Map<String, Thing> staying = new HashMap<>();
 
   private Survey(Lease lease, Catalog catalog) {
     this.lease = lease;
     this.ground = LeaseGround.of(lease);
+    lease.things().filter(t -> t.status().stays()).forEach(t -> staying.put(t.id(), t));
     this.catalog = catalog.withOwnPipes(lease.ownPipes());
-    LineLayer layer = new LineLayer(lease, this.catalog, ground);
+    LineLayer layer = new LineLayer(lease.practice(), staying, this.catalog, ground);
     for (Line line : lease.lines()) {
       if (stays(line)) {
         layer
@@ -55,8 +59,8 @@ public final class Survey {
 
   private boolean stays(Line line) {
     return line.status().stays()
-        && lease.thing(line.from()).filter(t -> t.status().stays()).isPresent()
-        && lease.thing(line.to()).filter(t -> t.status().stays()).isPresent();
+        && staying.containsKey(line.from())
+        && staying.containsKey(line.to());
   }
 
   private static Diagnosis noPipe(Line line) {
@@ -133,6 +137,13 @@ public final class Survey {
   /** Separators and gun barrels that stay. */
   public List<Vessel> vessels() {
     return lease.vessels().filter(v -> v.status().stays()).toList();
+  }
+
+  /** One of them; empty where it is none, or does not stay. */
+  Optional<Vessel> vessel(String id) {
+    return Optional.ofNullable(staying.get(id))
+        .filter(Vessel.class::isInstance)
+        .map(Vessel.class::cast);
   }
 
   /** Tanks of a duty that stay and that some line reaches: one that stands alone holds nothing. */

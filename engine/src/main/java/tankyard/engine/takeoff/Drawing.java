@@ -1,6 +1,10 @@
 package tankyard.engine.takeoff;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import tankyard.engine.catalog.Catalog;
@@ -25,12 +29,27 @@ final class Drawing {
   private final Catalog catalog;
   private final GroundLengths lengths;
   private final Stock stock;
+  private final List<Line> lines;
+  private final Map<String, Thing> stayingById = new HashMap<>();
+  private final Map<String, List<Line>> linesById = new HashMap<>();
 
   Drawing(Lease lease, Catalog catalog, GroundLengths lengths) {
     this.lease = lease;
     this.catalog = catalog;
     this.lengths = lengths;
     stock = new Stock(catalog);
+    lines = lease.lines().stream().filter(l -> l.status().stays()).toList();
+    lease.things().filter(t -> t.status().stays()).forEach(t -> stayingById.put(t.id(), t));
+    for (Line line : lines) {
+      at(line.from()).add(line);
+      if (!line.to().equals(line.from())) {
+        at(line.to()).add(line);
+      }
+    }
+  }
+
+  private List<Line> at(String thingId) {
+    return linesById.computeIfAbsent(thingId, id -> new ArrayList<>());
   }
 
   Lease lease() {
@@ -47,7 +66,7 @@ final class Drawing {
 
   /** Lines that are part of the battery once the work is done. */
   List<Line> lines() {
-    return lease.lines().stream().filter(l -> l.status().stays()).toList();
+    return lines;
   }
 
   /** Things that are part of the battery once the work is done. */
@@ -56,14 +75,12 @@ final class Drawing {
   }
 
   Stream<Line> linesAt(Thing thing) {
-    return lines().stream().filter(l -> l.touches(thing.id()));
+    return linesById.getOrDefault(thing.id(), List.of()).stream();
   }
 
   /** The two ends of a line, as far as they stay. */
   Stream<Thing> ends(Line line) {
-    return Stream.of(line.from(), line.to())
-        .flatMap(id -> lease.thing(id).stream())
-        .filter(t -> t.status().stays());
+    return Stream.of(line.from(), line.to()).map(stayingById::get).filter(Objects::nonNull);
   }
 
   double feet(Line line) {

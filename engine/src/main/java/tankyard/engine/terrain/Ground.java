@@ -2,10 +2,10 @@ package tankyard.engine.terrain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Envelope;
+import java.util.TreeMap;
 
 /**
  * The lie of the land from known heights: flat triangles between them.
@@ -73,9 +73,11 @@ public final class Ground {
       RouteSpot from = route.get(i);
       RouteSpot to = route.get(i + 1);
       double length = Math.hypot(to.eastM() - from.eastM(), to.northM() - from.northM());
-      for (double share : bends(from, to, length)) {
-        if (share < 1 || i + 2 == route.size()) {
-          stations.add(station(from, to, share, walked + share * length));
+      boolean lastStretch = i + 2 == route.size();
+      for (Map.Entry<Double, Double> bend : bends(from, to, length).entrySet()) {
+        double share = bend.getKey();
+        if (share < 1 || lastStretch) {
+          stations.add(station(from, to, share, walked + share * length, bend.getValue()));
         }
       }
       walked += length;
@@ -83,44 +85,56 @@ public final class Ground {
     return stations;
   }
 
-  private Station station(RouteSpot from, RouteSpot to, double share, double distanceM) {
+  private static Station station(
+      RouteSpot from, RouteSpot to, double share, double distanceM, double groundM) {
     double east = from.eastM() + share * (to.eastM() - from.eastM());
     double north = from.northM() + share * (to.northM() - from.northM());
-    return new Station(distanceM, east, north, heightAt(east, north).orElseThrow());
+    return new Station(distanceM, east, north, groundM);
   }
 
-  /** Shares of the way from one corner to the next at which the ground may bend, in order. */
-  private TreeSet<Double> bends(RouteSpot from, RouteSpot to, double length) {
-    TreeSet<Double> shares = new TreeSet<>(List.of(0.0, 1.0));
+  /**
+   * The ground's elevation by the shares of the way from one corner to the next at which it may
+   * bend.
+   */
+  private NavigableMap<Double, Double> bends(RouteSpot from, RouteSpot to, double length) {
+    NavigableMap<Double, Double> bends = new TreeMap<>();
+    bends.put(0.0, heightAt(from.eastM(), from.northM()).orElseThrow());
+    bends.put(1.0, heightAt(to.eastM(), to.northM()).orElseThrow());
     if (length <= SAME_PLACE_M) {
-      return shares;
+      return bends;
     }
-    Coordinate a = new Coordinate(from.eastM(), from.northM());
-    Coordinate b = new Coordinate(to.eastM(), to.northM());
     for (Spot spot : spots) {
-      double share = shareAlong(a, b, spot);
+      double share = shareAlong(from, to, spot);
       if (share > 0 && share < 1) {
-        shares.add(share);
+        bends.put(share, spot.groundM());
       }
     }
-    Envelope box = new Envelope(a, b);
-    for (Coordinate crossing : triangles.crossings(a, b, box)) {
-      double share = a.distance(crossing) / length;
-      boolean apart = shares.stream().noneMatch(s -> Math.abs(s - share) * length < SAME_PLACE_M);
-      if (share > 0 && share < 1 && apart) {
-        shares.add(share);
+    for (Edge.Crossing crossing : triangles.crossings(from, to)) {
+      if (isApart(crossing.share(), bends, SAME_PLACE_M / length)) {
+        bends.put(crossing.share(), crossing.groundM());
       }
     }
-    return shares;
+    return bends;
+  }
+
+  private static boolean isApart(double share, NavigableMap<Double, Double> bends, double least) {
+    return share - bends.floorKey(share) >= least && bends.ceilingKey(share) - share >= least;
   }
 
   /** How far along the stretch a known height lies on it, or -1 where it lies beside. */
-  private static double shareAlong(Coordinate a, Coordinate b, Spot spot) {
-    double dx = b.x - a.x;
-    double dy = b.y - a.y;
-    double length2 = dx * dx + dy * dy;
-    double share = ((spot.eastM() - a.x) * dx + (spot.northM() - a.y) * dy) / length2;
-    return near(spot, a.x + share * dx, a.y + share * dy) ? share : -1;
+  private static double shareAlong(RouteSpot from, RouteSpot to, Spot spot) {
+    double east = to.eastM() - from.eastM();
+    double north = to.northM() - from.northM();
+    double spotEast = spot.eastM() - from.eastM();
+    double spotNorth = spot.northM() - from.northM();
+    double length2 = east * east + north * north;
+    double beside = east * spotNorth - north * spotEast;
+    // Farther beside the stretch than a corner of the square that counts as one place.
+    if (beside * beside > 2 * SAME_PLACE_M * SAME_PLACE_M * length2) {
+      return -1;
+    }
+    double share = (spotEast * east + spotNorth * north) / length2;
+    return near(spot, from.eastM() + share * east, from.northM() + share * north) ? share : -1;
   }
 
   private static boolean near(Spot spot, double eastM, double northM) {

@@ -52,7 +52,11 @@ public final class Figures {
     if (digits.indexOf('.') < 0) {
       return digits;
     }
-    String trimmed = digits.replaceAll("0+$", "").replaceAll("\\.$", "");
+    int end = digits.length();
+    while (digits.charAt(end - 1) == '0') {
+      end--;
+    }
+    String trimmed = digits.substring(0, digits.charAt(end - 1) == '.' ? end - 1 : end);
     return trimmed.equals("-0") ? "0" : trimmed;
   }
 }

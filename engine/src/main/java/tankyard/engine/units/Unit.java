@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * A unit a person may type. Factors are exact by definition (NIST SP 811; the oil barrel is 42 US
@@ -81,13 +80,17 @@ public enum Unit {
   GRAM_PER_CUBIC_CENTIMETRE(Dimension.DENSITY, "g/cc", 1e3, "g/cm3", "g/cm³"),
 
   SPECIFIC_GRAVITY(Dimension.GRAVITY, "SG", 1, "sg"),
-  DEGREE_API(
-      Dimension.GRAVITY,
-      "°API",
-      api -> 141.5 / (api + 131.5),
-      sg -> 141.5 / sg - 131.5,
-      "API",
-      "degAPI"),
+  DEGREE_API(Dimension.GRAVITY, "°API", 1, "API", "degAPI") {
+    @Override
+    public double toSi(double api) {
+      return 141.5 / (api + 131.5);
+    }
+
+    @Override
+    public double fromSi(double sg) {
+      return 141.5 / sg - 131.5;
+    }
+  },
 
   METRE_PER_SECOND(Dimension.SPEED, "m/s", 1),
   FOOT_PER_SECOND(Dimension.SPEED, "ft/s", Unit.FT, "fps"),
@@ -153,28 +156,19 @@ public enum Unit {
 
   private final Dimension dimension;
   private final String symbol;
-  private final DoubleUnaryOperator toSi;
-  private final DoubleUnaryOperator fromSi;
+  private final double factor;
+  private final double offset;
   private final List<String> otherNames;
 
   Unit(Dimension dimension, String symbol, double factor, String... otherNames) {
-    this(dimension, symbol, x -> x * factor, si -> si / factor, otherNames);
+    this(dimension, symbol, factor, 0, otherNames);
   }
 
   Unit(Dimension dimension, String symbol, double factor, double offset, String... otherNames) {
-    this(dimension, symbol, x -> x * factor + offset, si -> (si - offset) / factor, otherNames);
-  }
-
-  Unit(
-      Dimension dimension,
-      String symbol,
-      DoubleUnaryOperator toSi,
-      DoubleUnaryOperator fromSi,
-      String... otherNames) {
     this.dimension = dimension;
     this.symbol = symbol;
-    this.toSi = toSi;
-    this.fromSi = fromSi;
+    this.factor = factor;
+    this.offset = offset;
     this.otherNames = List.of(otherNames);
   }
 
@@ -188,11 +182,11 @@ public enum Unit {
   }
 
   public double toSi(double value) {
-    return toSi.applyAsDouble(value);
+    return value * factor + offset;
   }
 
   public double fromSi(double si) {
-    return fromSi.applyAsDouble(si);
+    return (si - offset) / factor;
   }
 
   /** The unit of this dimension with that symbol or other name; case counts only where it must. */

@@ -56,6 +56,7 @@ public final class Looked {
     List<CaseResult> cases = studies.stream().map(s -> CaseReport.of(s, gaugePa)).toList();
     return new Evidence(
         survey,
+        studies,
         cases,
         windows,
         BermResult.of(survey.lease()),
@@ -124,6 +125,7 @@ public final class Looked {
         file,
         new Evidence(
             evidence.survey(),
+            evidence.studies(),
             evidence.cases().stream().map(change).toList(),
             evidence.windows(),
             evidence.berm(),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.GraphPath;
+import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
 import org.jgrapht.alg.shortestpath.BFSShortestPath;
 import org.jgrapht.graph.Multigraph;
 import tankyard.engine.checks.Check;
@@ -74,8 +75,9 @@ public final class CommingledCheck implements Check {
       }
     }
     Map<String, Set<String>> wellsOn = new LinkedHashMap<>();
+    Map<String, SingleSourcePaths<String, String>> waysTo = waysTo(graph, survey);
     for (Well well : survey.lease().wells()) {
-      way(graph, well.id(), survey)
+      way(graph, well.id(), waysTo)
           .ifPresent(
               path ->
                   path.getEdgeList()
@@ -88,13 +90,26 @@ public final class CommingledCheck implements Check {
     return wellsOn;
   }
 
-  private static Optional<GraphPath<String, String>> way(
-      Graph<String, String> graph, String well, Survey survey) {
+  /** The shortest ways from each vessel, walked once for all wells. */
+  private static Map<String, SingleSourcePaths<String, String>> waysTo(
+      Graph<String, String> graph, Survey survey) {
     BFSShortestPath<String, String> shortest = new BFSShortestPath<>(graph);
-    return survey.vessels().stream()
+    Map<String, SingleSourcePaths<String, String>> ways = new LinkedHashMap<>();
+    survey.vessels().stream()
         .map(Vessel::id)
-        .filter(vessel -> graph.containsVertex(well) && graph.containsVertex(vessel))
-        .flatMap(vessel -> Optional.ofNullable(shortest.getPath(well, vessel)).stream())
-        .findFirst();
+        .filter(graph::containsVertex)
+        .forEach(vessel -> ways.put(vessel, shortest.getPaths(vessel)));
+    return ways;
+  }
+
+  private static Optional<GraphPath<String, String>> way(
+      Graph<String, String> graph,
+      String well,
+      Map<String, SingleSourcePaths<String, String>> waysTo) {
+    return graph.containsVertex(well)
+        ? waysTo.values().stream()
+            .flatMap(paths -> Optional.ofNullable(paths.getPath(well)).stream())
+            .findFirst()
+        : Optional.empty();
   }
 }

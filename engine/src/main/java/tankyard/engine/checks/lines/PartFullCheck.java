@@ -28,7 +28,7 @@ public final class PartFullCheck implements Check {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
       for (LineResult line : result.lines()) {
-        List<PipePoint> empty = line.points().stream().filter(PipePoint::partFull).toList();
+        List<PipePoint> empty = partFull(line);
         if (!empty.isEmpty() && !fallsFree(evidence, line)) {
           double feet = feet(empty.get(empty.size() - 1)) - feet(empty.get(0));
           worst.add(line.lineId(), feet, () -> finding(evidence, result, line, empty));
@@ -36,6 +36,12 @@ public final class PartFullCheck implements Check {
       }
     }
     return worst.findings();
+  }
+
+  private static List<PipePoint> partFull(LineResult line) {
+    return line.profile().isPartFull()
+        ? line.points().stream().filter(PipePoint::partFull).toList()
+        : List.of();
   }
 
   /** What runs off a gun barrel runs part full by design. */

@@ -36,10 +36,9 @@ final class LowerLeast {
 
   private List<String> all() {
     Optional<CaseStudy> study =
-        evidence.lease().cases().stream()
-            .filter(c -> c.id().equals(least.caseId()))
-            .findFirst()
-            .map(c -> new CaseStudy(evidence.survey(), c));
+        evidence.studies().stream()
+            .filter(s -> s.designCase().id().equals(least.caseId()))
+            .findFirst();
     valve();
     study.flatMap(s -> BiggerLeg.of(window, s)).ifPresent(this::leg);
     study.ifPresent(

@@ -9,6 +9,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import com.fasterxml.jackson.datatype.jsr310.JavaTimeModule;
+import tankyard.engine.study.LineProfile;
+import tankyard.engine.study.LineResult;
 
 /** How each kind of value is written. */
 final class Mapping {
@@ -25,6 +27,8 @@ final class Mapping {
     ours.addSerializer(double.class, new NumberSerializer());
     return JsonMapper.builder()
         .addModules(new Jdk8Module(), new JavaTimeModule(), ours)
+        .addMixIn(LineResult.class, ProfileAsPoints.OfLine.class)
+        .addMixIn(LineProfile.class, ProfileAsPoints.OfProfile.class)
         .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
         .disable(SerializationFeature.WRITE_DATES_AS_TIMESTAMPS)
         .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)

@@ -1,0 +1,63 @@
+package tankyard.engine.study;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+import tankyard.engine.units.Pressure;
+
+/**
+ * What stands along a line, point by point. The points are made when somebody reads them: a study
+ * has thousands, and a reader looks at one line.
+ */
+public final class LineProfile {
+  private final Pressure highest;
+  private final boolean partFull;
+  private final Supplier<List<PipePoint>> maker;
+  private List<PipePoint> made;
+
+  private LineProfile(Pressure highest, boolean partFull, Supplier<List<PipePoint>> maker) {
+    this.highest = highest;
+    this.partFull = partFull;
+    this.maker = maker;
+  }
+
+  /**
+   * Of a marched line.
+   *
+   * @param highest pressure anywhere along it
+   * @param partFull whether any stretch of it is
+   */
+  static LineProfile of(Pressure highest, boolean partFull, Supplier<List<PipePoint>> points) {
+    return new LineProfile(highest, partFull, points);
+  }
+
+  /** Of points that are known, one at least. */
+  public static LineProfile of(List<PipePoint> points) {
+    Pressure highest =
+        points.stream()
+            .map(PipePoint::pressure)
+            .max(Comparator.comparingDouble(Pressure::pascals))
+            .orElseThrow();
+    return of(highest, points.stream().anyMatch(PipePoint::partFull), () -> points);
+  }
+
+  /** From the line's start to its end. */
+  public List<PipePoint> points() {
+    List<PipePoint> known = made;
+    if (known == null) {
+      known = List.copyOf(maker.get());
+      made = known;
+    }
+    return known;
+  }
+
+  /** The highest pressure anywhere along it. */
+  public Pressure highest() {
+    return highest;
+  }
+
+  /** Whether any stretch of it runs part full. */
+  public boolean isPartFull() {
+    return partFull;
+  }
+}
