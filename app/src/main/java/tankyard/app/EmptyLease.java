@@ -34,6 +34,7 @@ final class EmptyLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of(
             designCase(
                 "summer", "Today, summer", DesignCase.Season.SUMMER, DesignCase.Running.AVERAGE),

@@ -16,6 +16,8 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.PowerPole;
+import tankyard.engine.lease.PowerPoleBuilder;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Separator;
@@ -33,6 +35,7 @@ import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Voltage;
 import tankyard.engine.units.WellResistance;
 
 /**
@@ -68,6 +71,7 @@ public final class Blanks {
       case WATER_TANK -> tank(id, name, at, Tank.Duty.WATER);
       case INJECTION_PUMP -> pump(id, name, at);
       case INJECTION_WELL -> injectionWell(id, name, at);
+      case POWER_POLE -> powerPole(id, name, at);
     };
   }
 
@@ -185,6 +189,18 @@ public final class Blanks {
         .wellheadHeight(Length.ofFeet(3))
         .pressureAtNoFlow(Pressure.ofPsi(0))
         .resistance(WellResistance.of(0, Unit.PSI_PER_BARREL_PER_DAY))
+        .build();
+  }
+
+  /** What is commonest on a lease of a few wells; common practice, no source. */
+  private static PowerPole powerPole(String id, String name, MapPoint at) {
+    return PowerPoleBuilder.builder()
+        .id(id)
+        .name(name)
+        .at(at)
+        .status(Status.NEW)
+        .volts(Voltage.ofVolts(240))
+        .phases(PowerPole.Phases.ONE)
         .build();
   }
 }

@@ -27,6 +27,7 @@ public final class Hand {
     WATER_TANK(ThingKind.WATER_TANK),
     INJECTION_PUMP(ThingKind.INJECTION_PUMP),
     INJECTION_WELL(ThingKind.INJECTION_WELL),
+    POWER_POLE(ThingKind.POWER_POLE),
     LINE(null),
     MEASURE(null),
     PAN(null);

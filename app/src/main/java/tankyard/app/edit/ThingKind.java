@@ -3,6 +3,7 @@ package tankyard.app.edit;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
@@ -18,7 +19,8 @@ public enum ThingKind {
   OIL_TANK("oil tank", "OT"),
   WATER_TANK("water tank", "WT"),
   INJECTION_PUMP("injection pump", "P"),
-  INJECTION_WELL("injection well", "IW");
+  INJECTION_WELL("injection well", "IW"),
+  POWER_POLE("power pole", "PP");
 
   private final String words;
   private final String letters;
@@ -53,6 +55,8 @@ public enum ThingKind {
       return INJECTION_PUMP;
     } else if (thing instanceof InjectionWell) {
       return INJECTION_WELL;
+    } else if (thing instanceof PowerPole) {
+      return POWER_POLE;
     }
     throw new IllegalArgumentException("Nobody has named the kind of " + thing.kind());
   }

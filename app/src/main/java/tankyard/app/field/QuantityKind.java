@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.Function;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.Area;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Elevation;
@@ -23,12 +24,14 @@ import tankyard.engine.units.Speed;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Viscosity;
+import tankyard.engine.units.Voltage;
 import tankyard.engine.units.Volume;
 import tankyard.engine.units.WellResistance;
 
 /** Which record holds an amount of which dimension. */
 enum QuantityKind {
   AREA(Area.class, Dimension.AREA, Area::new),
+  CURRENT(Current.class, Dimension.CURRENT, Current::new),
   CV(Cv.class, Dimension.FLOW_COEFFICIENT, Cv::new),
   ELEVATION(Elevation.class, Dimension.ELEVATION, Elevation::new),
   FORCE(Force.class, Dimension.FORCE, Force::new),
@@ -46,6 +49,7 @@ enum QuantityKind {
   TEMPERATURE(Temperature.class, Dimension.TEMPERATURE, Temperature::new),
   TIME(Time.class, Dimension.TIME, Time::new),
   VISCOSITY(Viscosity.class, Dimension.VISCOSITY, Viscosity::new),
+  VOLTAGE(Voltage.class, Dimension.VOLTAGE, Voltage::new),
   VOLUME(Volume.class, Dimension.VOLUME, Volume::new),
   WELL_RESISTANCE(WellResistance.class, Dimension.WELL_RESISTANCE, WellResistance::new);
 

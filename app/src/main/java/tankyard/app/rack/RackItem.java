@@ -82,6 +82,7 @@ final class RackItem extends ToggleButton {
       case WATER_TANK -> "Takes the water leg, and feeds the injection pump";
       case INJECTION_PUMP -> "Puts the water away; set by the well's pressure while it runs";
       case INJECTION_WELL -> "Where the water goes, at no more than its permit";
+      case POWER_POLE -> "Where the power comes from: the nearest one feeds each motor";
     };
   }
 
@@ -158,7 +159,7 @@ final class RackItem extends ToggleButton {
   private static void symbol(GraphicsContext g, Inks inks, ThingKind kind) {
     double width =
         switch (kind) {
-          case WELL -> 15;
+          case WELL, POWER_POLE -> 15;
           case TEE -> 12;
           case SEPARATOR -> 25;
           case GUN_BARREL, OIL_TANK, WATER_TANK -> 22;

@@ -33,10 +33,12 @@ final class PumpSheet {
         "While it runs. The wellhead's pressure follows this, not the day's average.");
     pump.amount("efficiency", "Efficiency", "Pump and drive together: the motor makes up the rest.")
         .assumed(Assumed.of(Defaults.PUMP_EFFICIENCY));
-    pump.amount("motor", "Motor", "Its nameplate, to hold against the power it must give.")
-        .assumedFrom(lease -> "not checked");
     pump.amount("relief", "Relief valve", "On its discharge, piped back, no valve under it.")
         .assumedFrom(lease -> "not checked");
+    sheet.form.section("Power");
+    pump.amount("motor", "Motor", "Its nameplate, to hold against the power it must give.")
+        .assumedFrom(lease -> "not checked");
+    MotorFields.fill(sheet, pump, "pump", id, InjectionPump.class);
     sheet.form.section("Suction");
     pump.<Optional<InjectionPump.Plungers>>choice(
         "plungers",

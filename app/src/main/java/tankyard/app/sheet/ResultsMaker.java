@@ -120,6 +120,7 @@ final class ResultsMaker {
     answer.choices().stream()
         .filter(choice -> choice.separatorId().equals(id))
         .forEach(choice -> facts.addAll(facts(choice)));
+    facts.addAll(PowerFacts.of(answer.power(), id, figures.units()));
     if (id.isEmpty()) {
       answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());

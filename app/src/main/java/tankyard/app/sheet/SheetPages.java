@@ -16,6 +16,7 @@ import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
@@ -81,9 +82,10 @@ final class SheetPages {
   }
 
   private static String shape(Thing thing) {
-    return thing instanceof Separator s
-        ? "float " + s.dumpValve().floatBall().isPresent()
-        : thing.kind();
+    if (thing instanceof Separator s) {
+      return "float " + s.dumpValve().floatBall().isPresent();
+    }
+    return thing.kind() + (MotorFields.hasWire(thing) ? " with wire" : "");
   }
 
   private SheetPage ofLease() {
@@ -114,6 +116,8 @@ final class SheetPages {
       PumpSheet.fill(sheet, id);
     } else if (thing instanceof InjectionWell) {
       InjectionWellSheet.fill(sheet, id);
+    } else if (thing instanceof PowerPole) {
+      PowerPoleSheet.fill(sheet, id);
     }
   }
 

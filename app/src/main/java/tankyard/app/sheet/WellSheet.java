@@ -52,6 +52,10 @@ final class WellSheet {
             "Produced water put into its line so that water carries the oil; it passes the separator"
                 + " twice.")
         .assumed("0 bbl/d");
+    sheet.form.section("Power");
+    well.amount("motor", "Motor", "Its nameplate; empty where it runs on gas.")
+        .assumedFrom(lease -> "none");
+    MotorFields.fill(sheet, well, "well", id, Well.class);
     sheet.place("well", id);
     sheet.ground(well, id);
   }

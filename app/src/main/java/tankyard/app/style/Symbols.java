@@ -53,6 +53,7 @@ public final class Symbols {
       case WATER_TANK -> tank(x, y, width, inks.of(Service.WATER_LEG), "W");
       case INJECTION_PUMP -> pump(x, y, width);
       case INJECTION_WELL -> injectionWell(x, y, width);
+      case POWER_POLE -> powerPole(x, y, width);
     }
     if (status == Status.REMOVE) {
       strike(x, y, width, height);
@@ -136,6 +137,16 @@ public final class Symbols {
     double[] xs = {x - r * 0.42, x + r * 0.42, x};
     double[] ys = {y + r * 0.1, y + r * 0.1, y + r * 0.72};
     g.fillPolygon(xs, ys, 3);
+  }
+
+  /** A pole from above with its crossarm and a wire to each side. */
+  private void powerPole(double x, double y, double size) {
+    double r = size / 2;
+    g.strokeLine(x - r, y, x + r, y);
+    g.setLineWidth(1);
+    g.strokeLine(x - r * 0.8, y - r * 0.75, x - r * 0.8, y + r * 0.75);
+    g.strokeLine(x + r * 0.8, y - r * 0.75, x + r * 0.8, y + r * 0.75);
+    circle(x, y, size * 0.5, inks.paper());
   }
 
   private void circle(double x, double y, double size, Color fill) {

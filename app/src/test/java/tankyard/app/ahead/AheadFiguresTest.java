@@ -49,6 +49,7 @@ class AheadFiguresTest {
         small.cases(),
         small.windows(),
         small.berm(),
+        small.power(),
         small.choices(),
         Optional.of(new Outlook(Time.of(2, Unit.MONTH), rows)),
         small.findings(),

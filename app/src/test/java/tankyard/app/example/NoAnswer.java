@@ -44,6 +44,7 @@ public final class NoAnswer {
         List.of(),
         Optional.empty(),
         List.of(),
+        List.of(),
         Optional.empty(),
         List.of(),
         NO_BILL,

@@ -62,6 +62,7 @@ public final class SmallAnswer {
         List.of(SmallWindow.open()),
         Optional.empty(),
         List.of(),
+        List.of(),
         Optional.empty(),
         SmallFindings.all(),
         SmallBill.bill(),

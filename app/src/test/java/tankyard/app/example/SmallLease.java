@@ -74,6 +74,7 @@ public final class SmallLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of(
             designCase("summer", DesignCase.Season.SUMMER),
             designCase("winter", DesignCase.Season.WINTER)),

@@ -32,6 +32,7 @@ class FindingsViewModelTest {
         whole.cases(),
         whole.windows(),
         whole.berm(),
+        whole.power(),
         whole.choices(),
         whole.outlook(),
         findings ? whole.findings() : List.of(),

@@ -45,6 +45,7 @@ public final class PressurePictures {
         answer.cases(),
         windows,
         answer.berm(),
+        answer.power(),
         answer.choices(),
         answer.outlook(),
         answer.findings(),

@@ -10,6 +10,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
@@ -19,6 +20,7 @@ import tankyard.engine.window.Window;
  * @param lease it was worked out for
  * @param cases in the lease's order, each with the separators' gauges at their setting
  * @param windows one for each separator
+ * @param power what its motors ask of each pole
  * @param choices which of the catalogue's separators would do
  * @param outlook what runs out next, where the lease says that its water grows
  * @param findings worst first
@@ -30,6 +32,7 @@ public record LeaseAnswer(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    List<PoleLoad> power,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -39,6 +42,7 @@ public record LeaseAnswer(
   public LeaseAnswer {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
+    power = List.copyOf(power);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);

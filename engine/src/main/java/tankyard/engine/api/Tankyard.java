@@ -26,6 +26,8 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.PoleLoad;
+import tankyard.engine.study.PoleLoads;
 import tankyard.engine.study.SeparatorChoices;
 import tankyard.engine.study.Survey;
 import tankyard.engine.takeoff.Takeoff;
@@ -76,16 +78,19 @@ public final class Tankyard {
     List<CaseResult> cases = results(studies, gauges(windows), cancel);
     List<Assumption> assumptions = Assumptions.of(lease);
     Optional<BermResult> berm = BermResult.of(lease);
+    List<PoleLoad> power = PoleLoads.of(lease);
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =
-        AllChecks.look(new Evidence(survey, studies, cases, windows, berm, outlook, assumptions));
+        AllChecks.look(
+            new Evidence(survey, studies, cases, windows, berm, power, outlook, assumptions));
     cancel.check();
     return new LeaseAnswer(
         lease,
         cases,
         windows,
         berm,
+        power,
         SeparatorChoices.of(studies),
         outlook,
         findings,

@@ -9,6 +9,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.Survey;
 import tankyard.engine.window.Window;
 
@@ -19,12 +20,14 @@ public record Evidence(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    List<PoleLoad> power,
     Optional<Outlook> outlook,
     List<Assumption> assumptions) {
   public Evidence {
     studies = List.copyOf(studies);
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
+    power = List.copyOf(power);
     assumptions = List.copyOf(assumptions);
   }
 

@@ -2,6 +2,7 @@ package tankyard.engine.lease;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
@@ -22,6 +23,8 @@ import tankyard.engine.units.Rotation;
  * @param plungers how many it has
  * @param speed of its crankshaft
  * @param suctionNeeded head its maker asks for at the suction, above the water's vapour
+ * @param motorAmps on its motor's nameplate
+ * @param wire from the nearest power pole to its motor
  */
 @RecordBuilder
 public record InjectionPump(
@@ -39,7 +42,9 @@ public record InjectionPump(
     Optional<Pressure> relief,
     Optional<Plungers> plungers,
     Optional<Rotation> speed,
-    Optional<Length> suctionNeeded)
+    Optional<Length> suctionNeeded,
+    Optional<Current> motorAmps,
+    Optional<Wire> wire)
     implements Thing {
 
   /** How many plungers it has: the more, the smoother it draws. All single-acting. */

@@ -2,6 +2,7 @@ package tankyard.engine.lease;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,6 +31,7 @@ public record Lease(
     List<Tank> tanks,
     List<InjectionPump> injectionPumps,
     List<InjectionWell> injectionWells,
+    List<PowerPole> powerPoles,
     List<Line> lines,
     List<DesignCase> cases,
     Practice practice,
@@ -50,6 +52,7 @@ public record Lease(
     tanks = List.copyOf(tanks);
     injectionPumps = List.copyOf(injectionPumps);
     injectionWells = List.copyOf(injectionWells);
+    powerPoles = List.copyOf(powerPoles);
     lines = List.copyOf(lines);
     cases = List.copyOf(cases);
     ownPipes = List.copyOf(ownPipes);
@@ -61,7 +64,8 @@ public record Lease(
   }
 
   private List<List<? extends Thing>> kinds() {
-    return List.of(wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells);
+    return List.of(
+        wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells, powerPoles);
   }
 
   /** Asked hundreds of times in an answer, so it walks the lists and starts no stream. */
@@ -94,6 +98,13 @@ public record Lease(
     return lines.stream().filter(l -> l.touches(thingId));
   }
 
+  /** The power pole nearest to a place, of those that stay. */
+  public Optional<PowerPole> poleNearest(MapPoint place) {
+    return powerPoles.stream()
+        .filter(pole -> pole.status().stays())
+        .min(Comparator.comparingDouble(pole -> pole.at().metresTo(place)));
+  }
+
   /** Adds a thing, or puts it in the place of the one with its id. */
   public Lease with(Thing thing) {
     LeaseBuilder parts = LeaseBuilder.builder(this);
@@ -111,6 +122,8 @@ public record Lease(
       parts.injectionPumps(put(injectionPumps, pump, InjectionPump::id));
     } else if (thing instanceof InjectionWell well) {
       parts.injectionWells(put(injectionWells, well, InjectionWell::id));
+    } else if (thing instanceof PowerPole pole) {
+      parts.powerPoles(put(powerPoles, pole, PowerPole::id));
     }
     return parts.build();
   }
@@ -130,6 +143,7 @@ public record Lease(
         .tanks(without(tanks, id, Tank::id))
         .injectionPumps(without(injectionPumps, id, InjectionPump::id))
         .injectionWells(without(injectionWells, id, InjectionWell::id))
+        .powerPoles(without(powerPoles, id, PowerPole::id))
         .lines(lines.stream().filter(l -> !l.id().equals(id) && !l.touches(id)).toList())
         .build();
   }

@@ -41,7 +41,16 @@ public final class LeaseRules {
   }
 
   private static void end(Lease lease, String place, Line line, String id, List<Broken> found) {
-    if (lease.thing(id).isEmpty()) {
+    if (lease.powerPoles().stream().anyMatch(pole -> pole.id().equals(id))) {
+      found.add(
+          new Broken(
+              place,
+              "Line "
+                  + line.name()
+                  + " ends at the power pole \""
+                  + id
+                  + "\", and no fluid goes there. End it at a well, tee, vessel, tank or pump."));
+    } else if (lease.thing(id).isEmpty()) {
       found.add(
           new Broken(
               place,
@@ -69,6 +78,7 @@ public final class LeaseRules {
     parts.put("tanks", lease.tanks().stream().map(Tank::id).toList());
     parts.put("injectionPumps", lease.injectionPumps().stream().map(InjectionPump::id).toList());
     parts.put("injectionWells", lease.injectionWells().stream().map(InjectionWell::id).toList());
+    parts.put("powerPoles", lease.powerPoles().stream().map(PowerPole::id).toList());
     parts.put("lines", lease.lines().stream().map(Line::id).toList());
     parts.put("cases", lease.cases().stream().map(DesignCase::id).toList());
     Set<String> seen = new HashSet<>();
@@ -80,6 +90,7 @@ public final class LeaseRules {
             "tanks",
             "injectionPumps",
             "injectionWells",
+            "powerPoles",
             "lines",
             "cases")
         .forEach(

@@ -3,8 +3,9 @@ package tankyard.engine.lease;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 
-/** Anything that stands at one place on the map and that lines connect to. */
-public sealed interface Thing permits Well, Tee, Vessel, Tank, InjectionPump, InjectionWell {
+/** Anything that stands at one place on the map; lines connect all but power poles. */
+public sealed interface Thing
+    permits Well, Tee, Vessel, Tank, InjectionPump, InjectionWell, PowerPole {
 
   /** Stable and unique over the whole lease, lines and cases included. */
   String id();

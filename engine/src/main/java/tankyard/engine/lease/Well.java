@@ -2,11 +2,13 @@ package tankyard.engine.lease;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.GasRate;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Power;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
@@ -24,6 +26,9 @@ import tankyard.engine.units.Time;
  * @param boxLimit the most pressure its stuffing box is trusted with
  * @param headTemperature of what leaves it; the ground's if not said, which errs on the thick side
  * @param returnedWater water of the lease that is brought back and put into its line at the well
+ * @param motor nameplate power, where it runs on electricity
+ * @param motorAmps on its nameplate
+ * @param wire from the nearest power pole to its motor
  */
 @RecordBuilder
 public record Well(
@@ -40,7 +45,10 @@ public record Well(
     Optional<Length> boxHeight,
     Optional<Pressure> boxLimit,
     Optional<Temperature> headTemperature,
-    Optional<LiquidRate> returnedWater)
+    Optional<LiquidRate> returnedWater,
+    Optional<Power> motor,
+    Optional<Current> motorAmps,
+    Optional<Wire> wire)
     implements Thing {
 
   @Override

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.Area;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Cv;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Elevation;
@@ -22,6 +23,7 @@ import tankyard.engine.units.Rotation;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Viscosity;
+import tankyard.engine.units.Voltage;
 import tankyard.engine.units.Volume;
 import tankyard.engine.units.WellResistance;
 
@@ -38,6 +40,7 @@ record QuantityKind<T extends Quantity>(
   static final List<QuantityKind<?>> ALL =
       List.of(
           new QuantityKind<>(Area.class, Dimension.AREA, Area::new),
+          new QuantityKind<>(Current.class, Dimension.CURRENT, Current::new),
           new QuantityKind<>(Cv.class, Dimension.FLOW_COEFFICIENT, Cv::new),
           new QuantityKind<>(Elevation.class, Dimension.ELEVATION, Elevation::new),
           new QuantityKind<>(Fraction.class, Dimension.FRACTION, Fraction::new),
@@ -53,6 +56,7 @@ record QuantityKind<T extends Quantity>(
           new QuantityKind<>(Temperature.class, Dimension.TEMPERATURE, Temperature::new),
           new QuantityKind<>(Time.class, Dimension.TIME, Time::new),
           new QuantityKind<>(Viscosity.class, Dimension.VISCOSITY, Viscosity::new),
+          new QuantityKind<>(Voltage.class, Dimension.VOLTAGE, Voltage::new),
           new QuantityKind<>(Volume.class, Dimension.VOLUME, Volume::new),
           new QuantityKind<>(WellResistance.class, Dimension.WELL_RESISTANCE, WellResistance::new));
 

@@ -10,10 +10,12 @@ import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.working.Source;
 
 /** Every value the study takes because nobody typed one. */
 public final class Assumptions {
@@ -24,7 +26,9 @@ public final class Assumptions {
   public static List<Assumption> of(Lease lease) {
     Assumptions assumptions = new Assumptions();
     assumptions.ofLease(lease);
-    lease.wells().stream().filter(w -> w.status().stays()).forEach(assumptions::ofWell);
+    lease.wells().stream()
+        .filter(w -> w.status().stays())
+        .forEach(w -> assumptions.ofWell(lease, w));
     lease.separators().stream().filter(s -> s.status().stays()).forEach(assumptions::ofSeparator);
     lease.injectionPumps().stream()
         .filter(p -> p.status().stays())
@@ -79,9 +83,20 @@ public final class Assumptions {
     }
   }
 
-  private void ofWell(Well well) {
+  private void ofWell(Lease lease, Well well) {
     missing(well.id(), well.runsPerDay(), "runs a day", Defaults.RUNS_PER_DAY);
     missing(well.id(), well.surge(), "stroke peak over the mean", Defaults.SURGE);
+    ofMotor(lease, well, well.motor().isPresent() && well.motorAmps().isEmpty());
+  }
+
+  private void ofMotor(Lease lease, Thing thing, boolean bySize) {
+    if (bySize && lease.poleNearest(thing.at()).isPresent()) {
+      found.add(
+          new Assumption(
+              thing.id(),
+              "its motor draws what the table says",
+              Source.memory("amps of motors by size")));
+    }
   }
 
   private void ofSeparator(Separator separator) {
@@ -107,6 +122,7 @@ public final class Assumptions {
     }
     missing(pump.id(), pump.speed(), "turns at", Defaults.PUMP_SPEED);
     missing(pump.id(), lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
+    ofMotor(lease, pump, pump.motor().isPresent() && pump.motorAmps().isEmpty());
   }
 
   private void ofGunBarrel(GunBarrel barrel) {

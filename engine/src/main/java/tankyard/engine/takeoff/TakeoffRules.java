@@ -22,6 +22,7 @@ public final class TakeoffRules {
           new TankRule(),
           new InjectionPumpRule(),
           new InjectionWellRule(),
+          new PowerRule(),
           new PadAndBermRule(),
           new SignRule(),
           new CrewRule(),

@@ -22,7 +22,9 @@ public enum Dimension {
   ROTATION("speed of rotation"),
   FLOW_COEFFICIENT("valve coefficient"),
   WELL_RESISTANCE("pressure per rate"),
-  HEAT_LOSS("heat loss");
+  HEAT_LOSS("heat loss"),
+  VOLTAGE("voltage"),
+  CURRENT("current");
 
   private final String words;
 

@@ -3,6 +3,7 @@ package tankyard.engine.units;
 /** A typed amount of one dimension. Each kind is a record of its own, so two can't be confused. */
 public sealed interface Quantity
     permits Area,
+        Current,
         Cv,
         Elevation,
         Force,
@@ -20,6 +21,7 @@ public sealed interface Quantity
         Temperature,
         Time,
         Viscosity,
+        Voltage,
         Volume,
         WellResistance {
 

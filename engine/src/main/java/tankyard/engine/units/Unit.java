@@ -144,7 +144,12 @@ public enum Unit {
       "Btu/(h.ft2.°F)",
       1055.05585262 / 3600 / (Unit.FT * Unit.FT) * 9 / 5,
       "Btu/(h·ft²·°F)",
-      "Btu/h-ft2-F");
+      "Btu/h-ft2-F"),
+
+  VOLT(Dimension.VOLTAGE, "V", 1, "volt", "volts"),
+  KILOVOLT(Dimension.VOLTAGE, "kV", 1e3),
+
+  AMPERE(Dimension.CURRENT, "A", 1, "amp", "amps", "ampere", "amperes");
 
   private static final double FT = 0.3048;
   private static final double IN = 0.0254;

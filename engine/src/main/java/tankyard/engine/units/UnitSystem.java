@@ -29,6 +29,8 @@ public enum UnitSystem {
       units.put(Dimension.FLOW_COEFFICIENT, Unit.CV);
       units.put(Dimension.WELL_RESISTANCE, Unit.PSI_PER_BARREL_PER_DAY);
       units.put(Dimension.HEAT_LOSS, Unit.BTU_PER_HOUR_SQUARE_FOOT_FAHRENHEIT);
+      units.put(Dimension.VOLTAGE, Unit.VOLT);
+      units.put(Dimension.CURRENT, Unit.AMPERE);
     }
   },
   METRIC("Metric units") {

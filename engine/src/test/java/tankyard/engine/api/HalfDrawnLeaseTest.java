@@ -60,6 +60,7 @@ class HalfDrawnLeaseTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         Practice.usual(),
         Prices.none(),
         List.of(),
@@ -128,7 +129,10 @@ class HalfDrawnLeaseTest {
                         w.boxHeight(),
                         w.boxLimit(),
                         w.headTemperature(),
-                        w.returnedWater()));
+                        w.returnedWater(),
+                        w.motor(),
+                        w.motorAmps(),
+                        w.wire()));
     LeaseAnswer answer = TANKYARD.answer(idle);
     requireSense(answer);
     assertThat(answer.windows().get(0).least()).isPresent();

@@ -24,6 +24,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.PoleLoads;
 import tankyard.engine.study.Survey;
 import tankyard.engine.window.Window;
 import tankyard.engine.window.WindowFinder;
@@ -60,6 +61,7 @@ public final class Looked {
         cases,
         windows,
         BermResult.of(survey.lease()),
+        PoleLoads.of(survey.lease()),
         Outlook.of(studies, windows),
         Assumptions.of(survey.lease()));
   }
@@ -129,6 +131,7 @@ public final class Looked {
             evidence.cases().stream().map(change).toList(),
             evidence.windows(),
             evidence.berm(),
+            evidence.power(),
             evidence.outlook(),
             evidence.assumptions()));
   }

@@ -15,6 +15,7 @@ import tankyard.engine.lease.GunBarrelBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.OwnPipe;
+import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RegulatorBuilder;
 import tankyard.engine.lease.Separator;
@@ -58,7 +59,7 @@ final class RandomLease {
 
   private Lease lease() {
     Lease lease = (Lease) record(Lease.class);
-    things = lease.things().map(Thing::id).toList();
+    things = lease.things().filter(t -> !(t instanceof PowerPole)).map(Thing::id).toList();
     if (things.size() < 2) {
       return lease().withUnknowns(Unknowns.none());
     }

@@ -50,6 +50,7 @@ final class SampleLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of(flowLine()),
         List.of(
             new DesignCase(

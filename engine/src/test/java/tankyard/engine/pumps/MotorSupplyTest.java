@@ -5,29 +5,40 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Rotation;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Voltage;
 
 /** The wire to a motor, against tables of wire and motors. */
 class MotorSupplyTest {
-  private static MotorSupply supply(MotorSupply.Phases phases, MotorSupply.Metal metal, int gauge) {
-    return new MotorSupply(240, phases, metal, gauge, Length.ofFeet(800));
+  private static final MotorSupply ONE =
+      new MotorSupply(Voltage.ofVolts(240), MotorSupply.Phases.ONE);
+  private static final MotorSupply THREE =
+      new MotorSupply(Voltage.ofVolts(240), MotorSupply.Phases.THREE);
+
+  private static MotorSupply.Wire wire(MotorSupply.Metal metal, int gauge) {
+    return new MotorSupply.Wire(metal, gauge, Length.ofFeet(800));
   }
 
-  private static MotorSupply single(int gauge) {
-    return supply(MotorSupply.Phases.ONE, MotorSupply.Metal.ALUMINIUM, gauge);
+  private static MotorSupply.Wire aluminium(int gauge) {
+    return wire(MotorSupply.Metal.ALUMINIUM, gauge);
+  }
+
+  private static double drop(MotorSupply supply, MotorSupply.Wire wire, double amps) {
+    return supply.drop(wire, Current.ofAmps(amps)).value().ratio();
   }
 
   /** Circular mils of the wire tables (American wire gauge, ASTM B258; from memory). */
   @Test
   void wiresHaveTheAreaOfTheTables() {
-    assertThat(single(14).circularMils()).isCloseTo(4_110, within(5.0));
-    assertThat(single(4).circularMils()).isCloseTo(41_740, within(10.0));
-    assertThat(single(0).circularMils()).isCloseTo(105_600, within(100.0));
-    assertThat(single(-3).circularMils()).isCloseTo(211_600, within(100.0));
+    assertThat(aluminium(14).circularMils()).isCloseTo(4_110, within(5.0));
+    assertThat(aluminium(4).circularMils()).isCloseTo(41_740, within(10.0));
+    assertThat(aluminium(0).circularMils()).isCloseTo(105_600, within(100.0));
+    assertThat(aluminium(-3).circularMils()).isCloseTo(211_600, within(100.0));
   }
 
   /**
@@ -36,37 +47,34 @@ class MotorSupplyTest {
    */
   @Test
   void fiveHorsepowerAtEightHundredFeetOnNumberFourAluminiumLosesNineAndAHalfPercent() {
-    assertThat(single(4).drop(28).value().toPercent()).isCloseTo(9.5, within(0.05));
+    assertThat(100 * drop(ONE, aluminium(4), 28)).isCloseTo(9.5, within(0.05));
   }
 
   @Test
   void threePhasesLoseRootThreeInPlaceOfTwoAndCopperLessThanAluminium() {
-    double one = single(4).drop(20).value().ratio();
-    MotorSupply three = supply(MotorSupply.Phases.THREE, MotorSupply.Metal.ALUMINIUM, 4);
-    MotorSupply copper = supply(MotorSupply.Phases.ONE, MotorSupply.Metal.COPPER, 4);
+    double one = drop(ONE, aluminium(4), 20);
 
-    assertThat(three.drop(20).value().ratio() / one).isCloseTo(Math.sqrt(3) / 2, within(1e-12));
-    assertThat(copper.drop(20).value().ratio() / one).isCloseTo(12.9 / 21.2, within(1e-12));
+    assertThat(drop(THREE, aluminium(4), 20) / one).isCloseTo(Math.sqrt(3) / 2, within(1e-12));
+    assertThat(drop(ONE, wire(MotorSupply.Metal.COPPER, 4), 20) / one)
+        .isCloseTo(12.9 / 21.2, within(1e-12));
   }
 
   /** By hand: 7457 W/(1.732 x 240 x 0.9 x 0.85) = 23.45 A. */
   @Test
   void ampsFollowFromPower() {
-    MotorSupply three = supply(MotorSupply.Phases.THREE, MotorSupply.Metal.COPPER, 6);
-    double amps =
-        three
+    Current amps =
+        THREE
             .running(Power.ofHorsepower(10), Fraction.ofPercent(90), Fraction.ofPercent(85))
-            .value()
-            .ratio();
+            .value();
 
-    assertThat(amps).isCloseTo(23.45, within(0.01));
-    assertThat(MotorSupply.starting(amps).value().ratio()).isCloseTo(6 * amps, within(1e-9));
+    assertThat(amps.amps()).isCloseTo(23.45, within(0.01));
+    assertThat(MotorSupply.starting(amps).value().amps()).isCloseTo(6 * amps.amps(), within(1e-9));
   }
 
   @Test
   void whatIsNoWireIsRefused() {
-    assertThatThrownBy(() -> single(15)).hasMessageContaining("15 is not between 14 and -3");
-    assertThatThrownBy(() -> single(-4)).hasMessageContaining("-4");
+    assertThatThrownBy(() -> aluminium(15)).hasMessageContaining("15 is not between 14 and -3");
+    assertThatThrownBy(() -> aluminium(-4)).hasMessageContaining("-4");
   }
 
   /** A belt: 18 in at 300 rpm is 3.086 in at 1750. */

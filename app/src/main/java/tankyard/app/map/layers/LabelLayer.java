@@ -89,7 +89,7 @@ public final class LabelLayer implements Layer {
       case SEPARATOR, GUN_BARREL -> 2;
       case OIL_TANK, WATER_TANK, INJECTION_PUMP, INJECTION_WELL -> 3;
       case WELL -> 4;
-      case TEE -> 5;
+      case TEE, POWER_POLE -> 5;
     };
   }
 

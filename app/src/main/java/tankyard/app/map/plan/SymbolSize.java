@@ -32,7 +32,7 @@ public record SymbolSize(double widthPx, double heightPx, boolean toScale) {
 
   private static double leastPx(ThingKind kind) {
     return switch (kind) {
-      case WELL -> 13;
+      case WELL, POWER_POLE -> 13;
       case TEE -> 9;
       case SEPARATOR -> 24;
       case GUN_BARREL, OIL_TANK, WATER_TANK -> 18;

@@ -40,6 +40,9 @@ import tankyard.engine.checks.lines.PipeRatingCheck;
 import tankyard.engine.checks.lines.PourPointCheck;
 import tankyard.engine.checks.lines.RestartCheck;
 import tankyard.engine.checks.lines.StaggerCheck;
+import tankyard.engine.checks.power.ElectricityCheck;
+import tankyard.engine.checks.power.StartTogetherCheck;
+import tankyard.engine.checks.power.VoltageDropCheck;
 import tankyard.engine.checks.site.AssumedCheck;
 import tankyard.engine.checks.site.DeepTrenchCheck;
 import tankyard.engine.checks.site.DiagnosesCheck;
@@ -137,11 +140,14 @@ public final class AllChecks {
           new MotorCheck(),
           new SuctionCheck(),
           new RunsOutCheck(),
+          new VoltageDropCheck(),
+          new StartTogetherCheck(),
           new PumpReliefCheck(),
           new CheckValveCheck(),
           new AssumedCheck(),
           new GasInTheAirCheck(),
           new HotWorkCheck(),
+          new ElectricityCheck(),
           new DigCheck(),
           new DeepTrenchCheck(),
           new SpillPlanCheck());

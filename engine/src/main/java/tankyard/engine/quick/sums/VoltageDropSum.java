@@ -15,9 +15,11 @@ import tankyard.engine.quick.QuickInputException;
 import tankyard.engine.quick.QuickResult;
 import tankyard.engine.quick.QuickSum;
 import tankyard.engine.quick.QuickValues;
+import tankyard.engine.units.Current;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Voltage;
 import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
 
@@ -54,12 +56,12 @@ final class VoltageDropSum implements QuickSum {
   public List<QuickInput> inputs() {
     return List.of(
         amount("motor", "power of the motor", Unit.HORSEPOWER, "5 hp"),
-        amount("volts", "volts between the wires", Unit.ONE, "240"),
+        amount("volts", "volts between the wires", Unit.VOLT, "240 V"),
         choice("phases", "phases of the supply", "the commoner on a lease", PHASES),
         amount("length", "length of the run, one way", Unit.FOOT, "800 ft"),
         words("wire", "wire gauge: 14 to 1, 1/0 to 4/0", "4"),
         choice("metal", "metal of the wire", "aluminium loses 1.6 times as much", METALS),
-        amount("amps", "amps on the motor's nameplate", Unit.ONE, "28").optional(),
+        amount("amps", "amps on the motor's nameplate", Unit.AMPERE, "28 A").optional(),
         amount(
                 "efficiency",
                 "efficiency of the motor, without nameplate amps",
@@ -78,34 +80,37 @@ final class VoltageDropSum implements QuickSum {
   public QuickResult compute(QuickValues in) {
     MotorSupply supply =
         new MotorSupply(
-            in.number("volts"),
+            in.quantity("volts", Voltage::new),
             in.words("phases").equals(PHASES.get(0))
                 ? MotorSupply.Phases.ONE
-                : MotorSupply.Phases.THREE,
+                : MotorSupply.Phases.THREE);
+    MotorSupply.Wire wire =
+        new MotorSupply.Wire(
             in.words("metal").equals(METALS.get(0))
                 ? MotorSupply.Metal.COPPER
                 : MotorSupply.Metal.ALUMINIUM,
             gauge(in.words("wire")),
             in.length("length"));
-    Optional<Computed<Fraction>> worked =
+    Optional<Computed<Current>> worked =
         in.has("amps") ? Optional.empty() : Optional.of(running(in, supply));
-    double amps = worked.map(w -> w.value().ratio()).orElseGet(() -> in.number("amps"));
-    Computed<Fraction> starting = MotorSupply.starting(amps);
-    Computed<Fraction> drop = supply.drop(amps);
+    Current amps = worked.map(Computed::value).orElseGet(() -> in.quantity("amps", Current::new));
+    Computed<Current> starting = MotorSupply.starting(amps);
+    Computed<Fraction> drop = supply.drop(wire, amps);
     List<QuickAnswer> answers = new ArrayList<>();
-    worked.ifPresent(w -> answers.add(new QuickAnswer("amps", "Amps at full load", w, Unit.ONE)));
-    answers.add(new QuickAnswer("starting", "Amps as it starts", starting, Unit.ONE));
+    worked.ifPresent(
+        w -> answers.add(new QuickAnswer("amps", "Amps at full load", w, Unit.AMPERE)));
+    answers.add(new QuickAnswer("starting", "Amps as it starts", starting, Unit.AMPERE));
     answers.add(new QuickAnswer("drop", "Voltage lost while it runs", drop, Unit.PERCENT));
     answers.add(
         new QuickAnswer(
             "drop-starting",
             "Voltage lost as it starts",
-            supply.drop(starting.value().ratio()),
+            supply.drop(wire, starting.value()),
             Unit.PERCENT));
     return QuickResult.of(answers.toArray(QuickAnswer[]::new)).saying(cautions(drop.value()));
   }
 
-  private static Computed<Fraction> running(QuickValues in, MotorSupply supply) {
+  private static Computed<Current> running(QuickValues in, MotorSupply supply) {
     return supply.running(
         in.quantity("motor", Power::new), in.fraction("efficiency"), in.fraction("power-factor"));
   }

@@ -33,6 +33,7 @@ public final class LeaseReport {
     sections.addAll(VentSection.of(draft));
     sections.addAll(OverflowSection.of(draft));
     sections.addAll(InjectionSection.of(draft));
+    sections.addAll(PowerSection.of(draft));
     sections.addAll(OutlookSection.of(draft));
     sections.addAll(BermSection.of(draft));
     sections.addAll(FindingSection.of(draft));

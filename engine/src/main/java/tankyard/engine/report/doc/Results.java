@@ -21,6 +21,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
@@ -37,6 +38,7 @@ public record Results(
     List<CaseResult> cases,
     List<Window> windows,
     Optional<BermResult> berm,
+    List<PoleLoad> power,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -50,6 +52,7 @@ public record Results(
   public Results {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
+    power = List.copyOf(power);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
@@ -74,6 +77,7 @@ public record Results(
         a.cases(),
         a.windows(),
         a.berm(),
+        a.power(),
         a.choices(),
         a.outlook(),
         a.findings(),

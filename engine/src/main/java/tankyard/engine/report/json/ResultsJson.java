@@ -23,6 +23,7 @@ import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
+import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.Window;
@@ -72,6 +73,7 @@ public final class ResultsJson {
         results.windows(),
         results.cases(),
         results.berm(),
+        results.power(),
         results.choices(),
         results.outlook(),
         results.findings(),
@@ -93,6 +95,7 @@ public final class ResultsJson {
       List<Window> windows,
       List<CaseResult> cases,
       Optional<BermResult> berm,
+      List<PoleLoad> power,
       List<SeparatorChoice> choices,
       Optional<Outlook> outlook,
       List<Finding> findings,

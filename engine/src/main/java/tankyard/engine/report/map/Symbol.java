@@ -9,6 +9,7 @@ import java.awt.geom.RoundRectangle2D;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Tee;
@@ -52,6 +53,9 @@ record Symbol(Shape outline, String letter, boolean watery) {
     }
     if (thing instanceof InjectionWell) {
       return new Symbol(triangle(at, WELL + 3), "", true);
+    }
+    if (thing instanceof PowerPole) {
+      return new Symbol(square(at, TEE + 1), "", false);
     }
     if (thing instanceof Tee) {
       return new Symbol(diamond(at, TEE), "", false);
