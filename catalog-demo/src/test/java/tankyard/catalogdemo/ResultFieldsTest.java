@@ -50,13 +50,15 @@ class ResultFieldsTest {
     assertThat(neverWritten).isEmpty();
   }
 
-  /** A pump whose maker's figure is known. */
+  /** A pump whose maker's figure is known, and oil that would be heated by the wells' own gas. */
   private String asked(ObjectMapper mapper) throws Exception {
     String pumped =
         Typed.examples().stream().filter(f -> f.contains("p5-prairie-flood")).findFirst().get();
     ObjectNode lease = (ObjectNode) mapper.readTree(new File(pumped));
     ((ObjectNode) lease.get("injectionPumps").get(0))
         .set("suctionNeeded", mapper.readTree("{\"value\": 8, \"unit\": \"ft\"}"));
+    lease.withObject("/practice").put("treatAt", "120 °F");
+    ((ObjectNode) lease.get("wells").get(0)).put("gas", "2 Mcf/d");
     Path file = folder.resolve("asked.lease.json");
     mapper.writeValue(file.toFile(), lease);
     return file.toString();

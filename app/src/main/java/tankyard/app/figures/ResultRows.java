@@ -10,6 +10,7 @@ import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.Restart;
 import tankyard.engine.study.SeparatorResult;
 import tankyard.engine.study.SuctionResult;
+import tankyard.engine.study.TreaterResult;
 import tankyard.engine.study.VesselGas;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.units.Unit;
@@ -119,6 +120,34 @@ public final class ResultRows {
             InjectionResult::redLine)
         .computed("Power at the shaft", "The motor must give it.", InjectionResult::power)
         .words("Into", "The well nearest its limit.", r -> Optional.of(name(r.wellId())))
+        .rows();
+  }
+
+  /** A heater-treater, if there were one. */
+  public List<FigureRow> treater() {
+    return figures
+        .<TreaterResult>rows(CaseResult::treater)
+        .maybeIn(
+            Unit.BTU_PER_HOUR,
+            "Treater's burner",
+            "If there were one, most of the water knocked out before it.",
+            t -> Optional.of(t.duty()))
+        .computed("Gas it burns", "Lease gas at 1,000 Btu a cubic foot.", TreaterResult::gas)
+        .maybeIn(
+            Unit.GALLON,
+            "Or propane a month",
+            "Of 30 days, where there is no gas.",
+            t -> Optional.of(t.propane()))
+        .maybeIn(
+            Unit.GALLON,
+            "Propane a barrel sold",
+            "Against what the barrel brings.",
+            TreaterResult::propaneABarrel)
+        .maybeIn(
+            Unit.BTU_PER_HOUR,
+            "Burner with all its water",
+            "What it saves to knock the water out first.",
+            t -> Optional.of(t.dutyWithWater()))
         .rows();
   }
 

@@ -56,6 +56,10 @@ final class LeaseSheet {
             "Water carries oil from",
             "Share of water above which the water carries the oil and the line runs thin.")
         .assumed(Assumed.of(Defaults.INVERSION));
+    fluids
+        .amount("gasGravity", "Gas over air", "By weight, where any well sends gas.")
+        .unit(Unit.ONE, Unit.ONE)
+        .assumed(Assumed.of(Defaults.GAS_GRAVITY));
     ViscosityRows.fill(sheet);
   }
 
@@ -115,6 +119,21 @@ final class LeaseSheet {
             "Shared lines, of the time",
             "Wells run at times of their own; the rate taken is not passed for that share.")
         .assumed(Assumed.of(Defaults.AT_ONCE));
+    practice
+        .amount(
+            "treatAt",
+            "Heat the oil to",
+            "If a heater-treater is thought of: a bottle test tells how warm.")
+        .assumedFrom(l -> "no treater");
+    practice
+        .amount(
+            "treaterWater",
+            "Of the water, to it",
+            "The rest is knocked out before; water takes most of the heat.")
+        .assumed(Assumed.of(Defaults.TREATER_WATER));
+    practice
+        .amount("treaterEfficiency", "Treater gives on", "From burner to liquid.")
+        .assumed(Assumed.of(Defaults.TREATER_EFFICIENCY));
   }
 
   private static void site(SheetForm sheet) {

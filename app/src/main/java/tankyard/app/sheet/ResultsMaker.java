@@ -82,6 +82,9 @@ final class ResultsMaker {
     if (thing.isPresent()) {
       return rows(thing.get(), all, tanks);
     }
+    if (id.isEmpty()) {
+      return all.treater();
+    }
     return lease
         .line(id)
         .map(

@@ -16,6 +16,7 @@ import tankyard.engine.units.Viscosity;
  * @param oilViscosity measured points, if any; two make a line over temperature
  * @param pourPoint of the oil, below which it no longer runs by itself
  * @param gelStrength shear stress at which oil that stood cold begins to move again
+ * @param gasGravity of the wells' gas against air
  * @param inversion water share above which the water carries the oil
  */
 public record Fluids(
@@ -24,7 +25,8 @@ public record Fluids(
     List<MeasuredViscosity> oilViscosity,
     Optional<Temperature> pourPoint,
     Optional<Pressure> gelStrength,
-    Optional<Fraction> inversion) {
+    Optional<Fraction> inversion,
+    Optional<Fraction> gasGravity) {
   public Fluids {
     oilViscosity = List.copyOf(oilViscosity);
   }
@@ -33,6 +35,13 @@ public record Fluids(
   public record MeasuredViscosity(Temperature temperature, Viscosity viscosity) {}
 
   public static Fluids of(Gravity oil, Gravity brine) {
-    return new Fluids(oil, brine, List.of(), Optional.empty(), Optional.empty(), Optional.empty());
+    return new Fluids(
+        oil,
+        brine,
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 }

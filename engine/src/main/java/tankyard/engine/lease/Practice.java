@@ -7,6 +7,7 @@ import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
 
@@ -26,6 +27,10 @@ import tankyard.engine.units.Volume;
  * @param reaction from a high switch tripping until the wells stand still
  * @param waterDoubles time in which the water doubles, if it grows
  * @param pumpShare share of the day the injection pumps may come to run before it is time to act
+ * @param treatAt temperature the oil would be heated to before it is sold, if a treater is thought
+ *     of
+ * @param treaterWater part of the water that comes to the treater, the rest knocked out before
+ * @param treaterEfficiency from burner to liquid
  * @param atOnce share of the time that the rate taken for a line several wells share is not passed
  */
 @RecordBuilder
@@ -42,7 +47,10 @@ public record Practice(
     Optional<Fraction> pumpShare,
     Optional<HeatLoss> heatLoss,
     Optional<Time> reaction,
-    Optional<Fraction> atOnce) {
+    Optional<Fraction> atOnce,
+    Optional<Temperature> treatAt,
+    Optional<Fraction> treaterWater,
+    Optional<Fraction> treaterEfficiency) {
 
   public static Practice usual() {
     return PracticeBuilder.builder().build();

@@ -68,9 +68,12 @@ public final class Assumptions {
     missing("", practice.reaction(), "wells stand still after a high switch", Defaults.REACTION);
     missing(
         "", practice.atOnce(), "a shared line's rate not passed, of the time", Defaults.AT_ONCE);
+    if (practice.treatAt().isPresent()) {
+      missing("", practice.treaterWater(), "of the water, to the treater", Defaults.TREATER_WATER);
+      missing("", practice.treaterEfficiency(), "treater", Defaults.TREATER_EFFICIENCY);
+    }
     if (lease.wells().stream().anyMatch(w -> w.gas().filter(g -> g.typed().si() > 0).isPresent())) {
-      String gravity = tankyard.engine.units.AmountText.print(Defaults.GAS_GRAVITY.typed());
-      found.add(new Assumption("", "gas " + gravity + " times as heavy as air", Defaults.HABIT));
+      missing("", lease.fluids().gasGravity(), "gas over air, by weight", Defaults.GAS_GRAVITY);
       found.add(new Assumption("", "surface tension of oil and gas 25 dyn/cm", Defaults.HABIT));
       missing("", lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
     }

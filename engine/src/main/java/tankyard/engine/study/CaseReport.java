@@ -69,6 +69,7 @@ public final class CaseReport {
         Injections.of(study, injection),
         Suctions.of(study),
         SharedLines.of(study, gathering),
+        TreaterResult.of(study),
         cautions(runs));
   }
 

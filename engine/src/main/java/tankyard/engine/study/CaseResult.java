@@ -21,6 +21,7 @@ public record CaseResult(
     List<InjectionResult> injections,
     List<SuctionResult> suctions,
     List<SharedLine> shared,
+    Optional<TreaterResult> treater,
     List<Caution> cautions)
     implements CaseResultBuilder.With {
   public CaseResult {

@@ -81,6 +81,12 @@ public final class Defaults {
   /** Share of the time that the rate of a shared line is not passed. */
   public static final Fraction AT_ONCE = Fraction.ofPercent(95);
 
+  /** Part of the water that a separator leaves in the oil; common practice, no source. */
+  public static final Fraction TREATER_WATER = Fraction.ofPercent(5);
+
+  /** From burner to liquid; from memory. */
+  public static final Fraction TREATER_EFFICIENCY = Fraction.ofPercent(70);
+
   /** A gun barrel's leg over the height of its weir: as much again for its fittings. */
   public static final double LEG_TIMES = 2;
 

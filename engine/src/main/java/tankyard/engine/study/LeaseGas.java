@@ -45,7 +45,10 @@ final class LeaseGas {
       return Optional.empty();
     }
     return Optional.of(
-        new LeaseGas(survey.oilSpec(), Defaults.GAS_GRAVITY.ratio(), air(survey.lease().site())));
+        new LeaseGas(
+            survey.oilSpec(),
+            survey.lease().fluids().gasGravity().orElse(Defaults.GAS_GRAVITY).ratio(),
+            air(survey.lease().site())));
   }
 
   static AbsolutePressure air(Site site) {

@@ -66,6 +66,7 @@ import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
 import tankyard.engine.checks.vessels.DropsCheck;
+import tankyard.engine.checks.vessels.FiredVesselCheck;
 import tankyard.engine.checks.vessels.FloatWeightCheck;
 import tankyard.engine.checks.vessels.HeightsDecideCheck;
 import tankyard.engine.checks.vessels.LiquidFullCheck;
@@ -76,6 +77,7 @@ import tankyard.engine.checks.vessels.RetentionCheck;
 import tankyard.engine.checks.vessels.SettingAboveMostCheck;
 import tankyard.engine.checks.vessels.SettingBelowLeastCheck;
 import tankyard.engine.checks.vessels.SpringRangeCheck;
+import tankyard.engine.checks.vessels.TreaterGasCheck;
 import tankyard.engine.checks.vessels.WindowClosedCheck;
 import tankyard.engine.lease.Lease;
 
@@ -96,6 +98,7 @@ public final class AllChecks {
           new SpringRangeCheck(),
           new RetentionCheck(),
           new DropsCheck(),
+          new TreaterGasCheck(),
           new NotCheckedCheck(),
           new NameplateCheck(),
           new TankHighCheck(),
@@ -148,6 +151,7 @@ public final class AllChecks {
           new GasInTheAirCheck(),
           new HotWorkCheck(),
           new ElectricityCheck(),
+          new FiredVesselCheck(),
           new DigCheck(),
           new DeepTrenchCheck(),
           new SpillPlanCheck());

@@ -27,6 +27,7 @@ public final class LeaseReport {
     sections.addAll(ColdSection.of(draft));
     sections.addAll(VesselSection.of(draft));
     sections.addAll(GasSection.of(draft));
+    sections.addAll(TreaterSection.of(draft));
     sections.addAll(GunBarrelSection.of(draft));
     sections.addAll(TankSection.of(draft));
     sections.addAll(SwitchSection.of(draft));
