@@ -57,6 +57,10 @@ class ResultFieldsTest {
     ObjectNode lease = (ObjectNode) mapper.readTree(new File(pumped));
     ((ObjectNode) lease.get("injectionPumps").get(0))
         .set("suctionNeeded", mapper.readTree("{\"value\": 8, \"unit\": \"ft\"}"));
+    ((ObjectNode) lease.get("injectionPumps").get(0))
+        .put("plunger", "1.25 in")
+        .put("stroke", "2.5 in")
+        .put("sheave", "18 in");
     lease.withObject("/practice").put("treatAt", "120 °F");
     ((ObjectNode) lease.get("wells").get(0)).put("gas", "2 Mcf/d");
     Path file = folder.resolve("asked.lease.json");

@@ -35,11 +35,24 @@ final class PumpSheet {
         .assumed(Assumed.of(Defaults.PUMP_EFFICIENCY));
     pump.amount("relief", "Relief valve", "On its discharge, piped back, no valve under it.")
         .assumedFrom(lease -> "not checked");
+    drive(sheet, pump);
     sheet.form.section("Power");
     pump.amount("motor", "Motor", "Its nameplate, to hold against the power it must give.")
         .assumedFrom(lease -> "not checked");
     MotorFields.fill(sheet, pump, "pump", id, InjectionPump.class);
     sheet.form.section("Suction");
+    pump.amount("suctionNeeded", "Needs at its suction", "Head above vapour, as its maker says.")
+        .unit(Unit.FOOT, Unit.METRE)
+        .assumedFrom(lease -> "not checked");
+    sheet.form.section("Heights above its ground");
+    pump.amount("suctionHeight", "Suction", "Water must stand above it.");
+    pump.amount("dischargeHeight", "Discharge", "Its gauge reads from here.");
+    sheet.place("pump", id);
+    sheet.ground(pump, id);
+  }
+
+  private static void drive(SheetForm sheet, Fields<Lease, InjectionPump> pump) {
+    sheet.form.section("Plungers and belt");
     pump.<Optional<InjectionPump.Plungers>>choice(
         "plungers",
         "Plungers",
@@ -50,14 +63,19 @@ final class PumpSheet {
                 .orElse(Defaults.PUMP_PLUNGERS.words() + " (assumed)"));
     pump.amount("speed", "Turns at", "Its crankshaft: every turn speeds the water up anew.")
         .assumed(Assumed.of(Defaults.PUMP_SPEED));
-    pump.amount("suctionNeeded", "Needs at its suction", "Head above vapour, as its maker says.")
-        .unit(Unit.FOOT, Unit.METRE)
-        .assumedFrom(lease -> "not checked");
-    sheet.form.section("Heights above its ground");
-    pump.amount("suctionHeight", "Suction", "Water must stand above it.");
-    pump.amount("dischargeHeight", "Discharge", "Its gauge reads from here.");
-    sheet.place("pump", id);
-    sheet.ground(pump, id);
+    pump.amount("plunger", "Plunger", "Its diameter: with the stroke, what a turn delivers.")
+        .unit(Unit.INCH, Unit.MILLIMETRE)
+        .assumedFrom(lease -> "not known");
+    pump.amount("stroke", "Stroke", "How far each plunger goes.")
+        .unit(Unit.INCH, Unit.MILLIMETRE)
+        .assumedFrom(lease -> "not known");
+    pump.amount("slip", "Slips", "What leaks back past valves and packing.")
+        .assumed(Assumed.of(Defaults.PUMP_SLIP));
+    pump.amount("sheave", "Its sheave", "Pitch diameter: the motor's follows from it.")
+        .unit(Unit.INCH, Unit.MILLIMETRE)
+        .assumedFrom(lease -> "not known");
+    pump.amount("motorSpeed", "Motor turns at", "At full load, on its nameplate.")
+        .assumed(Assumed.of(Defaults.MOTOR_SPEED));
   }
 
   private static List<Optional<InjectionPump.Plungers>> plungers() {

@@ -123,6 +123,9 @@ final class ResultsMaker {
     answer.choices().stream()
         .filter(choice -> choice.separatorId().equals(id))
         .forEach(choice -> facts.addAll(facts(choice)));
+    answer.drives().stream()
+        .filter(drive -> drive.pumpId().equals(id))
+        .forEach(drive -> facts.addAll(DriveFacts.of(drive, figures.units())));
     facts.addAll(PowerFacts.of(answer.power(), id, figures.units()));
     if (id.isEmpty()) {
       answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));

@@ -50,6 +50,7 @@ class AheadFiguresTest {
         small.windows(),
         small.berm(),
         small.power(),
+        small.drives(),
         small.choices(),
         Optional.of(new Outlook(Time.of(2, Unit.MONTH), rows)),
         small.findings(),

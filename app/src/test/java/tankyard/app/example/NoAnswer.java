@@ -45,6 +45,7 @@ public final class NoAnswer {
         Optional.empty(),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         List.of(),
         NO_BILL,

@@ -63,6 +63,7 @@ public final class SmallAnswer {
         Optional.empty(),
         List.of(),
         List.of(),
+        List.of(),
         Optional.empty(),
         SmallFindings.all(),
         SmallBill.bill(),

@@ -33,6 +33,7 @@ class FindingsViewModelTest {
         whole.windows(),
         whole.berm(),
         whole.power(),
+        whole.drives(),
         whole.choices(),
         whole.outlook(),
         findings ? whole.findings() : List.of(),

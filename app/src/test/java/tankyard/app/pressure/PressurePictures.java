@@ -46,6 +46,7 @@ public final class PressurePictures {
         windows,
         answer.berm(),
         answer.power(),
+        answer.drives(),
         answer.choices(),
         answer.outlook(),
         answer.findings(),

@@ -11,6 +11,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.PoleLoad;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
@@ -21,6 +22,7 @@ import tankyard.engine.window.Window;
  * @param cases in the lease's order, each with the separators' gauges at their setting
  * @param windows one for each separator
  * @param power what its motors ask of each pole
+ * @param drives how its pumps come to their rates
  * @param choices which of the catalogue's separators would do
  * @param outlook what runs out next, where the lease says that its water grows
  * @param findings worst first
@@ -33,6 +35,7 @@ public record LeaseAnswer(
     List<Window> windows,
     Optional<BermResult> berm,
     List<PoleLoad> power,
+    List<PumpDrive> drives,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -43,6 +46,7 @@ public record LeaseAnswer(
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
     power = List.copyOf(power);
+    drives = List.copyOf(drives);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);

@@ -28,6 +28,7 @@ import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.PoleLoads;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoices;
 import tankyard.engine.study.Survey;
 import tankyard.engine.takeoff.Takeoff;
@@ -79,11 +80,13 @@ public final class Tankyard {
     List<Assumption> assumptions = Assumptions.of(lease);
     Optional<BermResult> berm = BermResult.of(lease);
     List<PoleLoad> power = PoleLoads.of(lease);
+    List<PumpDrive> drives = PumpDrive.of(lease);
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =
         AllChecks.look(
-            new Evidence(survey, studies, cases, windows, berm, power, outlook, assumptions));
+            new Evidence(
+                survey, studies, cases, windows, berm, power, drives, outlook, assumptions));
     cancel.check();
     return new LeaseAnswer(
         lease,
@@ -91,6 +94,7 @@ public final class Tankyard {
         windows,
         berm,
         power,
+        drives,
         SeparatorChoices.of(studies),
         outlook,
         findings,

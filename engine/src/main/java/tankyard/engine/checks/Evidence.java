@@ -10,6 +10,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.PoleLoad;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.Survey;
 import tankyard.engine.window.Window;
 
@@ -21,6 +22,7 @@ public record Evidence(
     List<Window> windows,
     Optional<BermResult> berm,
     List<PoleLoad> power,
+    List<PumpDrive> drives,
     Optional<Outlook> outlook,
     List<Assumption> assumptions) {
   public Evidence {
@@ -28,6 +30,7 @@ public record Evidence(
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
     power = List.copyOf(power);
+    drives = List.copyOf(drives);
     assumptions = List.copyOf(assumptions);
   }
 

@@ -22,6 +22,11 @@ import tankyard.engine.units.Rotation;
  * @param relief setting of the relief valve on its discharge
  * @param plungers how many it has
  * @param speed of its crankshaft
+ * @param plunger diameter of each of its plungers
+ * @param stroke of its plungers
+ * @param slip share that leaks back past valves and packing
+ * @param sheave pitch diameter of the sheave on the pump
+ * @param motorSpeed of its motor at full load
  * @param suctionNeeded head its maker asks for at the suction, above the water's vapour
  * @param motorAmps on its motor's nameplate
  * @param wire from the nearest power pole to its motor
@@ -42,6 +47,11 @@ public record InjectionPump(
     Optional<Pressure> relief,
     Optional<Plungers> plungers,
     Optional<Rotation> speed,
+    Optional<Length> plunger,
+    Optional<Length> stroke,
+    Optional<Fraction> slip,
+    Optional<Length> sheave,
+    Optional<Rotation> motorSpeed,
     Optional<Length> suctionNeeded,
     Optional<Current> motorAmps,
     Optional<Wire> wire)
@@ -49,15 +59,21 @@ public record InjectionPump(
 
   /** How many plungers it has: the more, the smoother it draws. All single-acting. */
   public enum Plungers {
-    SIMPLEX("simplex"),
-    DUPLEX("duplex"),
-    TRIPLEX("triplex"),
-    QUINTUPLEX("quintuplex");
+    SIMPLEX("simplex", 1),
+    DUPLEX("duplex", 2),
+    TRIPLEX("triplex", 3),
+    QUINTUPLEX("quintuplex", 5);
 
     private final String words;
+    private final int number;
 
-    Plungers(String words) {
+    Plungers(String words, int number) {
       this.words = words;
+      this.number = number;
+    }
+
+    public int number() {
+      return number;
     }
 
     public String words() {

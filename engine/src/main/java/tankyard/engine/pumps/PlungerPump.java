@@ -64,6 +64,23 @@ public record PlungerPump(int plungers, Length plunger, Length stroke, Fraction 
                 .from(java.util.List.of(perTurn().working())));
   }
 
+  /** The speed at which it delivers a rate. */
+  public Computed<Rotation> speed(LiquidRate rate) {
+    double turnsASecond = rate.cubicMetresPerSecond() / cubicMetresPerTurn();
+    return Computed.of(
+        Rotation.ofRpm(60 * turnsASecond),
+        () ->
+            Working.of(
+                    "Speed of the pump",
+                    "N",
+                    "Q/(1440*V)",
+                    Unit.RPM,
+                    SWEPT,
+                    Term.of("Q", "rate wanted", rate, Unit.BARREL_PER_DAY),
+                    Term.of("V", "delivered in one turn", perTurn().value(), Unit.BARREL))
+                .from(java.util.List.of(perTurn().working())));
+  }
+
   /**
    * The sheave on the motor that turns the pump at a speed.
    *

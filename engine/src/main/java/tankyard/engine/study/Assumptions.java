@@ -124,6 +124,12 @@ public final class Assumptions {
       found.add(new Assumption(pump.id(), "a triplex, single-acting", Defaults.HABIT));
     }
     missing(pump.id(), pump.speed(), "turns at", Defaults.PUMP_SPEED);
+    if (pump.plunger().isPresent() && pump.stroke().isPresent()) {
+      missing(pump.id(), pump.slip(), "slips", Defaults.PUMP_SLIP);
+      if (pump.sheave().isPresent()) {
+        missing(pump.id(), pump.motorSpeed(), "motor turns at", Defaults.MOTOR_SPEED);
+      }
+    }
     missing(pump.id(), lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
     ofMotor(lease, pump, pump.motor().isPresent() && pump.motorAmps().isEmpty());
   }

@@ -70,6 +70,12 @@ public final class Defaults {
 
   public static final Rotation PUMP_SPEED = Rotation.ofRpm(300);
 
+  /** Share of what plungers sweep that leaks back; common practice, no source. */
+  public static final Fraction PUMP_SLIP = Fraction.ofPercent(5);
+
+  /** Four poles at 60 Hz, loaded; from memory. */
+  public static final Rotation MOTOR_SPEED = Rotation.ofRpm(1750);
+
   /** Above sea level, for the air pressure on an open tank and on gas. */
   public static final Length ALTITUDE = Length.ofFeet(1000);
 

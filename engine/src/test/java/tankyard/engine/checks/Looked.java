@@ -25,6 +25,7 @@ import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.PoleLoads;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.Survey;
 import tankyard.engine.window.Window;
 import tankyard.engine.window.WindowFinder;
@@ -62,6 +63,7 @@ public final class Looked {
         windows,
         BermResult.of(survey.lease()),
         PoleLoads.of(survey.lease()),
+        PumpDrive.of(survey.lease()),
         Outlook.of(studies, windows),
         Assumptions.of(survey.lease()));
   }
@@ -132,6 +134,7 @@ public final class Looked {
             evidence.windows(),
             evidence.berm(),
             evidence.power(),
+            evidence.drives(),
             evidence.outlook(),
             evidence.assumptions()));
   }

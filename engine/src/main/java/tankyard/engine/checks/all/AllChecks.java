@@ -24,6 +24,7 @@ import tankyard.engine.checks.injection.MotorCheck;
 import tankyard.engine.checks.injection.PermitPressureCheck;
 import tankyard.engine.checks.injection.PermitRateCheck;
 import tankyard.engine.checks.injection.PermitUnknownCheck;
+import tankyard.engine.checks.injection.PumpRateCheck;
 import tankyard.engine.checks.injection.PumpReliefCheck;
 import tankyard.engine.checks.injection.SuctionCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
@@ -141,6 +142,7 @@ public final class AllChecks {
           new PermitUnknownCheck(),
           new HoursCheck(),
           new MotorCheck(),
+          new PumpRateCheck(),
           new SuctionCheck(),
           new RunsOutCheck(),
           new VoltageDropCheck(),

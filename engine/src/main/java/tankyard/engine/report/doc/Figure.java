@@ -30,6 +30,7 @@ public enum Figure {
   SHARE(Unit.PERCENT, 0, Unit.PERCENT, 0),
   BORE(Unit.INCH, 1, Unit.MILLIMETRE, 0),
   BARRELS_A_FOOT(Unit.BARREL, 2, Unit.CUBIC_METRE, 3),
+  TURNS(Unit.RPM, 0, Unit.RPM, 0),
   AMPS(Unit.AMPERE, 0, Unit.AMPERE, 0),
   PART_OF(Unit.PERCENT, 1, Unit.PERCENT, 1),
   HEAT(Unit.BTU_PER_HOUR, 0, Unit.KILOWATT, 1),

@@ -38,6 +38,7 @@ final class InjectionSection {
     blocks.add(
         new Block.Table("Pressures while the pump runs", section.pressureColumns(), pressures));
     blocks.add(new Block.Table("Power and hours", section.workColumns(), work));
+    DriveTable.of(draft).ifPresent(blocks::add);
     SuctionTable.of(draft).ifPresent(blocks::add);
     blocks.add(
         new Block.Words(

@@ -22,6 +22,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.PoleLoad;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.window.Window;
 
@@ -39,6 +40,7 @@ public record Results(
     List<Window> windows,
     Optional<BermResult> berm,
     List<PoleLoad> power,
+    List<PumpDrive> drives,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -53,6 +55,7 @@ public record Results(
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
     power = List.copyOf(power);
+    drives = List.copyOf(drives);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
@@ -78,6 +81,7 @@ public record Results(
         a.windows(),
         a.berm(),
         a.power(),
+        a.drives(),
         a.choices(),
         a.outlook(),
         a.findings(),

@@ -24,6 +24,7 @@ import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.PoleLoad;
+import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.Window;
@@ -74,6 +75,7 @@ public final class ResultsJson {
         results.cases(),
         results.berm(),
         results.power(),
+        results.drives(),
         results.choices(),
         results.outlook(),
         results.findings(),
@@ -96,6 +98,7 @@ public final class ResultsJson {
       List<CaseResult> cases,
       Optional<BermResult> berm,
       List<PoleLoad> power,
+      List<PumpDrive> drives,
       List<SeparatorChoice> choices,
       Optional<Outlook> outlook,
       List<Finding> findings,
