@@ -26,7 +26,7 @@ final class MotorFields {
       SheetForm sheet, Fields<Lease, T> fields, String prefix, String id, Class<T> kind) {
     fields
         .amount("motorAmps", "Its amps", "At full load, on its nameplate: wire is sized by them.")
-        .assumedFrom(lease -> "a table, by its power");
+        .assumedFrom(lease -> "by its power");
     Part<T, Optional<Wire>> wire = Part.of(kind, "wire");
     fields.choice(
         "wire",

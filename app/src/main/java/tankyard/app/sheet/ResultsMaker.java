@@ -25,6 +25,7 @@ import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.study.BermResult;
+import tankyard.engine.study.Clearance;
 import tankyard.engine.study.SeparatorChoice;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Rounding;
@@ -127,6 +128,10 @@ final class ResultsMaker {
         .filter(drive -> drive.pumpId().equals(id))
         .forEach(drive -> facts.addAll(DriveFacts.of(drive, figures.units())));
     facts.addAll(PowerFacts.of(answer.power(), id, figures.units()));
+    Clearance.of(answer.lease()).stream()
+        .filter(c -> c.from().equals(id))
+        .map(this::clear)
+        .forEach(facts::add);
     if (id.isEmpty()) {
       answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());
@@ -173,7 +178,7 @@ final class ResultsMaker {
       facts.add(
           new WorkedFact(
               label,
-              size.name(),
+              size.words(),
               "Interface mid-vessel: " + size.binds() + " in " + name(size.caseId()) + ".",
               size.governs()::working));
     }
@@ -196,6 +201,18 @@ final class ResultsMaker {
             shown(berm.dirt()),
             "Settled: as high as it is drawn, else as it is to build.",
             berm.dirt()::working));
+  }
+
+  private WorkedFact clear(Clearance clearance) {
+    return new WorkedFact(
+        "Nearest " + clearance.kind().words(),
+        shown(clearance.clear(), Rounding.DOWN) + " clear, " + nameOf(clearance.to()),
+        "From shell to shell as drawn. How far it must be is for the local code to say.",
+        clearance.clear()::working);
+  }
+
+  private String nameOf(String id) {
+    return answer.lease().thing(id).map(Thing::name).orElse(id);
   }
 
   private WorkedFact bill() {

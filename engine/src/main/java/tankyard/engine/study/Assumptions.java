@@ -69,8 +69,16 @@ public final class Assumptions {
     missing(
         "", practice.atOnce(), "a shared line's rate not passed, of the time", Defaults.AT_ONCE);
     if (practice.treatAt().isPresent()) {
-      missing("", practice.treaterWater(), "of the water, to the treater", Defaults.TREATER_WATER);
-      missing("", practice.treaterEfficiency(), "treater", Defaults.TREATER_EFFICIENCY);
+      missing(
+          "",
+          practice.treaterWater(),
+          "part of the water that comes to a treater",
+          Defaults.TREATER_WATER);
+      missing(
+          "",
+          practice.treaterEfficiency(),
+          "a treater gives on, of its heat",
+          Defaults.TREATER_EFFICIENCY);
     }
     if (lease.wells().stream().anyMatch(w -> w.gas().filter(g -> g.typed().si() > 0).isPresent())) {
       missing("", lease.fluids().gasGravity(), "gas over air, by weight", Defaults.GAS_GRAVITY);

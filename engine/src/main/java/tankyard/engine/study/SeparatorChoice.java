@@ -7,7 +7,8 @@ import tankyard.engine.working.Computed;
 
 /**
  * Which of the catalogue's separators of the drawn shape would do, by size: the smallest that does,
- * the one before it and two after it, which may be too short for what they are wide.
+ * the one before it and two after it, which may be too short for what they are wide. Where none
+ * does, the fewest of a size side by side.
  */
 public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
   public SeparatorChoice {
@@ -23,6 +24,7 @@ public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
    * One size, with its interface mid-vessel, in the case that asks most of it.
    *
    * @param model catalogue item
+   * @param count how many of it side by side, each with its share of what comes
    * @param enough whether it holds its liquids as long, and parts drops as small, as is asked
    * @param binds what asks most of it, in words
    * @param caseId the case in which it does
@@ -31,8 +33,15 @@ public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
   public record Candidate(
       String model,
       String name,
+      int count,
       boolean enough,
       String binds,
       String caseId,
-      Computed<? extends Quantity> governs) {}
+      Computed<? extends Quantity> governs) {
+
+    /** For example "2 side by side: 36 in x 10 ft separator". */
+    public String words() {
+      return count == 1 ? name : count + " side by side: " + name;
+    }
+  }
 }

@@ -27,6 +27,9 @@ import tankyard.engine.working.Computed;
 public final class SeparatorChoices {
   private static final int AFTER_THE_PICK = 2;
 
+  /** More share a header badly; common practice, no source. */
+  private static final int MOST_SIDE_BY_SIDE = 4;
+
   private SeparatorChoices() {}
 
   /** One for each separator, where the catalogue has any of its shape and something comes in. */
@@ -42,28 +45,44 @@ public final class SeparatorChoices {
         .toList();
   }
 
-  /** What comes into the separator in a case: the same whatever its size. */
+  /** What comes into each of several in a case: the same whatever their size. */
   private record Comes(CaseStudy study, LiquidRate oil, LiquidRate water) {
-    static Comes into(Separator separator, CaseStudy study) {
+    static Comes into(Separator separator, int count, CaseStudy study) {
       return new Comes(
           study,
-          CaseStudy.barrels(study.oilInto(separator)),
-          CaseStudy.barrels(study.waterInto(separator)));
+          CaseStudy.barrels(study.oilInto(separator) / count),
+          CaseStudy.barrels(study.waterInto(separator) / count));
     }
   }
 
   private static SeparatorChoice choice(
       List<CaseStudy> studies, Separator separator, List<SeparatorSize> sizes) {
-    List<Comes> comes = studies.stream().map(s -> Comes.into(separator, s)).toList();
-    return new SeparatorChoice(
-        separator.id(),
-        aroundThePick(
-            sizes.stream()
-                .filter(size -> size.shape() == separator.shape())
-                .sorted(Comparator.comparingDouble(SeparatorSize::order))
-                .map(size -> candidate(comes, separator, size))
-                .flatMap(Optional::stream)
-                .iterator()));
+    List<SeparatorSize> bySize =
+        sizes.stream()
+            .filter(size -> size.shape() == separator.shape())
+            .sorted(Comparator.comparingDouble(SeparatorSize::order))
+            .toList();
+    List<SeparatorChoice.Candidate> around =
+        aroundThePick(tried(studies, separator, bySize, 1).iterator());
+    for (int count = 2; count <= MOST_SIDE_BY_SIDE && isShort(around); count++) {
+      tried(studies, separator, bySize, count)
+          .filter(SeparatorChoice.Candidate::enough)
+          .findFirst()
+          .ifPresent(around::add);
+    }
+    return new SeparatorChoice(separator.id(), around);
+  }
+
+  private static boolean isShort(List<SeparatorChoice.Candidate> around) {
+    return !around.isEmpty() && around.stream().noneMatch(SeparatorChoice.Candidate::enough);
+  }
+
+  private static Stream<SeparatorChoice.Candidate> tried(
+      List<CaseStudy> studies, Separator separator, List<SeparatorSize> bySize, int count) {
+    List<Comes> comes = studies.stream().map(s -> Comes.into(separator, count, s)).toList();
+    return bySize.stream()
+        .map(size -> candidate(comes, separator, size, count))
+        .flatMap(Optional::stream);
   }
 
   /** Larger ones than are told are not even tried. */
@@ -90,7 +109,7 @@ public final class SeparatorChoices {
       double ratio, Supplier<String> words, CaseStudy study, Computed<? extends Quantity> by) {}
 
   private static Optional<SeparatorChoice.Candidate> candidate(
-      List<Comes> comes, Separator separator, SeparatorSize size) {
+      List<Comes> comes, Separator separator, SeparatorSize size, int count) {
     Separator tried =
         SeparatorBuilder.builder(separator)
             .diameter(size.diameter())
@@ -105,6 +124,7 @@ public final class SeparatorChoices {
                 new SeparatorChoice.Candidate(
                     size.id(),
                     size.name(),
+                    count,
                     most.ratio() <= 1,
                     most.words().get(),
                     most.study().designCase().id(),

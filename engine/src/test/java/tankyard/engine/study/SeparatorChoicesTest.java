@@ -70,12 +70,23 @@ class SeparatorChoicesTest {
     assertThat(choice.candidates().get(0).binds()).startsWith("water stays ").endsWith(" of 20");
   }
 
+  /** Two of the drawn 24 in by 6 ft hold twice its 11.2 min; four of 24 in by 2 ft do not. */
+  @Test
+  void whereNoSizeIsLargeEnoughTheFewestSideBySideArePicked() {
+    SeparatorChoice.Candidate pick = choices(P2, lying(24, 6)).get(0).pick().orElseThrow();
+
+    assertThat(pick.count()).isEqualTo(2);
+    assertThat(pick.binds()).isEqualTo("water stays 22.4 min of 20");
+    assertThat(pick.words()).startsWith("2 side by side: ");
+    assertThat(choices(P2, lying(24, 1)).get(0).pick()).isEmpty();
+  }
+
   /** The drawn 24 in by 6 ft holds 11.2 min: the same size is refused with the same minutes. */
   @Test
   void theDrawnSizeIsWorkedOutAsTheDrawnVesselIs() {
     SeparatorChoice choice = choices(P2, lying(24, 6)).get(0);
 
-    assertThat(choice.pick()).isEmpty();
+    assertThat(choice.candidates().get(0).enough()).isFalse();
     assertThat(choice.candidates().get(0).binds()).isEqualTo("water stays 11.2 min of 20");
     assertThat(choice.candidates().get(0).governs().value())
         .isEqualTo(

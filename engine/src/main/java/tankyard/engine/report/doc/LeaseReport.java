@@ -37,6 +37,7 @@ public final class LeaseReport {
     sections.addAll(PowerSection.of(draft));
     sections.addAll(OutlookSection.of(draft));
     sections.addAll(BermSection.of(draft));
+    sections.addAll(ClearanceSection.of(draft));
     sections.addAll(FindingSection.of(draft));
     sections.addAll(BillSection.of(draft));
     sections.addAll(CureSection.of(draft));

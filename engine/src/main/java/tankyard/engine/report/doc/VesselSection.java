@@ -85,7 +85,7 @@ final class VesselSection {
 
   private List<String> sizeRow(SeparatorChoice.Candidate size) {
     return List.of(
-        size.name(),
+        size.words(),
         size.enough() ? "yes" : "no",
         size.binds() + " in " + draft.nameOf(size.caseId()),
         draft.mark(size.governs().working()));

@@ -22,6 +22,7 @@ import tankyard.engine.report.doc.WorkingBook;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.Clearance;
 import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.PumpDrive;
@@ -76,6 +77,7 @@ public final class ResultsJson {
         results.berm(),
         results.power(),
         results.drives(),
+        Clearance.of(results.lease()),
         results.choices(),
         results.outlook(),
         results.findings(),
@@ -99,6 +101,7 @@ public final class ResultsJson {
       Optional<BermResult> berm,
       List<PoleLoad> power,
       List<PumpDrive> drives,
+      List<Clearance> clearances,
       List<SeparatorChoice> choices,
       Optional<Outlook> outlook,
       List<Finding> findings,
