@@ -161,6 +161,10 @@ public final class ResultRows {
             "With its tank drawn down to pump-off; its maker says how much it needs.",
             SuctionResult::available)
         .plain("Water over the suction", "At pump-off.", s -> Optional.of(s.level()))
+        .maybe(
+            "Lowest it may stand",
+            "Over the suction: below it the pump gets less than its maker asks for.",
+            SuctionResult::lowest)
         .plain("Lost in the suction line", "Friction.", s -> Optional.of(s.friction()))
         .computed(
             "Acceleration head",

@@ -51,6 +51,11 @@ public final class TankRows {
             "Of several tanks the largest stands shut in until it is treated; one alone goes on"
                 + " filling.",
             StorageResult::refusedLoad)
+        .maybeIn(
+            Unit.POUND,
+            "A load weighs",
+            "Ask the hauler and the county what road and bridge stand.",
+            StorageResult::loadWeight)
         .rows();
   }
 
@@ -69,6 +74,7 @@ public final class TankRows {
         .maybeIn(Unit.HOUR, "Pump runs", "At a stretch.", StorageResult::pumpRuns)
         .maybeIn(
             Unit.HOUR, "Pump rests", "Until pump-on is reached again.", StorageResult::pumpRests)
+        .maybeIn(Unit.ONE, "Starts a day", "Many wear motor and belt.", StorageResult::startsADay)
         .rows();
   }
 

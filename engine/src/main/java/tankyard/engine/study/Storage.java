@@ -6,8 +6,11 @@ import java.util.Optional;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.tanks.RoundTank;
+import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Mass;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
@@ -19,6 +22,9 @@ import tankyard.engine.working.Working;
 /** What the oil and water tanks of a lease give in one case. */
 final class Storage {
   private static final Source BALANCE = Source.definition("volume over rate");
+  private static final Source WEIGHT =
+      Source.definition("a barrel of fresh water at 60 °F weighs 350.16 lb");
+  private static final double WATER_POUNDS_A_BARREL = 350.16;
   private static final Source NEED =
       Source.commonPractice("one load and what comes while the road is out");
 
@@ -57,6 +63,8 @@ final class Storage {
             : Optional.empty();
     boolean makesOil = oil.toBarrelsPerDay() > 0;
     boolean makesWater = water.toBarrelsPerDay() > 0;
+    Optional<Computed<Time>> runs = band.flatMap(this::runs);
+    Optional<Computed<Time>> rests = makesWater ? band.map(this::rests) : Optional.empty();
     return new StorageResult(
         oil,
         water,
@@ -69,8 +77,10 @@ final class Storage {
         room,
         makesWater ? room.map(r -> RoundTank.lasts(r.value(), water)) : Optional.empty(),
         band,
-        band.flatMap(this::runs),
-        makesWater ? band.map(this::rests) : Optional.empty());
+        runs,
+        rests,
+        runs.flatMap(run -> rests.map(rest -> starts(run, rest))),
+        makesOil && usable.isPresent() ? Optional.of(weight()) : Optional.empty());
   }
 
   /** From the sales outlet to the high switch. */
@@ -135,6 +145,39 @@ final class Storage {
                     Term.of("V", "band", band.value(), Unit.BARREL),
                     Term.of("Qw", "water a day", water, Unit.BARREL_PER_DAY))
                 .from(List.of(band.working())));
+  }
+
+  private static Computed<Fraction> starts(Computed<Time> runs, Computed<Time> rests) {
+    double hours = runs.value().toHours() + rests.value().toHours();
+    return Computed.of(
+        Fraction.ofRatio(24 / hours),
+        () ->
+            Working.of(
+                    "Starts a day",
+                    "n",
+                    "24/(t1+t2)",
+                    Unit.ONE,
+                    BALANCE,
+                    Term.of("t1", "the pump runs", runs.value(), Unit.HOUR),
+                    Term.of("t2", "it rests", rests.value(), Unit.HOUR))
+                .from(List.of(runs.working(), rests.working())));
+  }
+
+  /** At 60 degF: colder oil weighs a per cent more at most. */
+  private Computed<Mass> weight() {
+    Volume load = load();
+    Gravity gravity = study.lease().fluids().oil();
+    return Computed.of(
+        Mass.ofPounds(load.toBarrels() * gravity.specific() * WATER_POUNDS_A_BARREL),
+        () ->
+            Working.of(
+                "What a load weighs",
+                "W",
+                "V*SG*350.16",
+                Unit.POUND,
+                WEIGHT,
+                Term.of("V", "what a truck takes", load, Unit.BARREL),
+                Term.number("SG", "gravity of the oil at 60 °F", gravity.specific())));
   }
 
   private static Computed<Volume> between(Tank tank, Length low, Length high) {

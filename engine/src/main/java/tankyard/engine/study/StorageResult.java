@@ -2,7 +2,9 @@ package tankyard.engine.study;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
+import tankyard.engine.units.Fraction;
 import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Mass;
 import tankyard.engine.units.Time;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
@@ -24,6 +26,8 @@ import tankyard.engine.working.Computed;
  * @param pumpRuns how long the pumps take to draw that down against the water coming in; empty
  *     where they can't
  * @param pumpRests how long the water takes to fill it again
+ * @param startsADay of the pumps, where they both run and rest
+ * @param loadWeight what a load weighs on the road
  */
 @RecordBuilder
 public record StorageResult(
@@ -39,5 +43,7 @@ public record StorageResult(
     Optional<Computed<Time>> waterHours,
     Optional<Computed<Volume>> band,
     Optional<Computed<Time>> pumpRuns,
-    Optional<Computed<Time>> pumpRests)
+    Optional<Computed<Time>> pumpRests,
+    Optional<Computed<Fraction>> startsADay,
+    Optional<Computed<Mass>> loadWeight)
     implements StorageResultBuilder.With {}

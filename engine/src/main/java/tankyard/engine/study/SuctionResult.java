@@ -13,6 +13,7 @@ import tankyard.engine.working.Computed;
  * @param acceleration head lost in speeding the line's water up at every stroke
  * @param available head left at the pump, above the water's vapour
  * @param needed what the pump's maker asks for, if typed
+ * @param lowest level of the water over the suction at which just that and {@link #SPARE} are left
  */
 @RecordBuilder
 public record SuctionResult(
@@ -22,5 +23,10 @@ public record SuctionResult(
     Length friction,
     Computed<Length> acceleration,
     Computed<Length> available,
-    Optional<Length> needed)
-    implements SuctionResultBuilder.With {}
+    Optional<Length> needed,
+    Optional<Computed<Length>> lowest)
+    implements SuctionResultBuilder.With {
+
+  /** Kept above what the maker asks for: gas in the water and a worn valve take it. */
+  public static final Length SPARE = Length.ofFeet(3);
+}

@@ -124,7 +124,29 @@ final class Suctions {
         acceleration,
         Computed.of(
             available.value(), () -> available.working().from(List.of(acceleration.working()))),
-        pump.suctionNeeded());
+        pump.suctionNeeded(),
+        pump.suctionNeeded().map(needed -> lowest(level, available, needed)));
+  }
+
+  private static Computed<Length> lowest(Length level, Computed<Length> available, Length needed) {
+    return Computed.of(
+        Length.ofFeet(
+            level.toFeet()
+                - available.value().toFeet()
+                + needed.toFeet()
+                + SuctionResult.SPARE.toFeet()),
+        () ->
+            Working.of(
+                    "Lowest water over the suction",
+                    "h",
+                    "h1-a+n+s",
+                    Unit.FOOT,
+                    Source.definition("a foot less water leaves a foot less head"),
+                    Term.of("h1", "water over it at pump-off", level, Unit.FOOT),
+                    Term.of("a", "head left then", available.value(), Unit.FOOT),
+                    Term.of("n", "head its maker asks for", needed, Unit.FOOT),
+                    Term.of("s", "kept to spare", SuctionResult.SPARE, Unit.FOOT))
+                .from(List.of(available.working())));
   }
 
   private static Computed<Length> acceleration(

@@ -44,6 +44,7 @@ import tankyard.engine.checks.lines.StaggerCheck;
 import tankyard.engine.checks.power.ElectricityCheck;
 import tankyard.engine.checks.power.StartTogetherCheck;
 import tankyard.engine.checks.power.VoltageDropCheck;
+import tankyard.engine.checks.site.AskFirstCheck;
 import tankyard.engine.checks.site.AssumedCheck;
 import tankyard.engine.checks.site.DeepTrenchCheck;
 import tankyard.engine.checks.site.DiagnosesCheck;
@@ -156,7 +157,8 @@ public final class AllChecks {
           new FiredVesselCheck(),
           new DigCheck(),
           new DeepTrenchCheck(),
-          new SpillPlanCheck());
+          new SpillPlanCheck(),
+          new AskFirstCheck());
 
   private AllChecks() {}
 

@@ -16,7 +16,7 @@ import tankyard.engine.working.Source;
 /** With its tank drawn down the pump gets less head than its maker asks for and a margin. */
 public final class SuctionCheck implements Check {
   /** Kept above what the maker asks for. */
-  static final double MARGIN_FT = 3;
+  private static final double MARGIN_FT = SuctionResult.SPARE.toFeet();
 
   private static final Source SOURCE =
       Source.memory("plunger pumps: three to five feet above what the maker asks for");

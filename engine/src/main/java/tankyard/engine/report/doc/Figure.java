@@ -30,6 +30,8 @@ public enum Figure {
   SHARE(Unit.PERCENT, 0, Unit.PERCENT, 0),
   BORE(Unit.INCH, 1, Unit.MILLIMETRE, 0),
   BARRELS_A_FOOT(Unit.BARREL, 2, Unit.CUBIC_METRE, 3),
+  WEIGHT(Unit.POUND, 0, Unit.KILOGRAM, 0),
+  TIMES(Unit.ONE, 1, Unit.ONE, 1),
   TURNS(Unit.RPM, 0, Unit.RPM, 0),
   AMPS(Unit.AMPERE, 0, Unit.AMPERE, 0),
   PART_OF(Unit.PERCENT, 1, Unit.PERCENT, 1),

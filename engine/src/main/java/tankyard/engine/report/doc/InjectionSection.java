@@ -40,6 +40,7 @@ final class InjectionSection {
     blocks.add(new Block.Table("Power and hours", section.workColumns(), work));
     DriveTable.of(draft).ifPresent(blocks::add);
     SuctionTable.of(draft).ifPresent(blocks::add);
+    SuctionTable.lowest(draft).ifPresent(blocks::add);
     blocks.add(
         new Block.Words(
             "The permit, or the screening form where none is typed, holds at the wellhead. The red"

@@ -34,6 +34,7 @@ final class TankSection {
     section.oil().ifPresent(blocks::add);
     section.oilDays().ifPresent(blocks::add);
     section.water().ifPresent(blocks::add);
+    section.pumpBand().ifPresent(blocks::add);
     return List.of(new Section("Tanks", blocks));
   }
 
@@ -80,7 +81,11 @@ final class TankSection {
         List.of(
             Part.of("days between loads", Figure.DAYS, StorageResult::haulInterval),
             Part.of("days the road may be out", Figure.DAYS, StorageResult::roadOut),
-            Part.of("days to full after a refused load", Figure.DAYS, StorageResult::refusedLoad)));
+            Part.of("days to full after a refused load", Figure.DAYS, StorageResult::refusedLoad),
+            Part.of(
+                draft.head("a load weighs", Figure.WEIGHT),
+                Figure.WEIGHT,
+                StorageResult::loadWeight)));
   }
 
   private Optional<Block> water() {
@@ -89,10 +94,18 @@ final class TankSection {
         Part.rate(draft.head("water", Figure.RATE), StorageResult::waterRate),
         List.of(
             Part.of(draft.head("room", Figure.VOLUME), Figure.VOLUME, StorageResult::waterRoom),
-            Part.of("hours until it runs over", Figure.HOURS, StorageResult::waterHours),
+            Part.of("hours until it runs over", Figure.HOURS, StorageResult::waterHours)));
+  }
+
+  private Optional<Block> pumpBand() {
+    return table(
+        "Water: between pump-off and pump-on",
+        Part.rate(draft.head("water", Figure.RATE), StorageResult::waterRate),
+        List.of(
             Part.of(draft.head("pump band", Figure.VOLUME), Figure.VOLUME, StorageResult::band),
             Part.of("pump runs, hours", Figure.HOURS, StorageResult::pumpRuns),
-            Part.of("rests, hours", Figure.HOURS, StorageResult::pumpRests)));
+            Part.of("rests, hours", Figure.HOURS, StorageResult::pumpRests),
+            Part.of("starts a day", Figure.TIMES, StorageResult::startsADay)));
   }
 
   /** One number of a case's storage with the head of its column. */

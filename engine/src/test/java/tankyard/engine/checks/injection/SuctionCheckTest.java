@@ -35,6 +35,17 @@ class SuctionCheckTest {
     assertThat(found.words()).contains("12.99 ft").contains("13 ft").contains("Water tank");
   }
 
+  /** With the tank drawn down to it, just the maker's need and the spare are left. */
+  @Test
+  void theLowestLevelIsTheOneAtWhichJustEnoughIsLeft() {
+    SuctionResult base = suction(BASE);
+    double room = base.available().value().toFeet() - 10 - 3;
+
+    assertThat(base.lowest().orElseThrow().value().toFeet())
+        .isCloseTo(base.level().toFeet() - room, within(1e-9));
+    assertThat(suction(Looked.at("p5-prairie-flood")).lowest()).isEmpty();
+  }
+
   @Test
   void aNeedNobodyTypedIsNotChecked() {
     Looked none = Looked.at("p5-prairie-flood").seeing(c -> leaving(c, 1));

@@ -30,6 +30,16 @@ class SiteChecksTest {
   }
 
   @Test
+  void newTanksBringTheWordToAskFirst() {
+    assertThat(P1.the("ask-first").severity()).isEqualTo(Severity.NOTE);
+    assertThat(
+            P1.withEach("/tanks", "status", "have")
+                .withEach("/separators", "status", "have")
+                .says("ask-first"))
+        .isFalse();
+  }
+
+  @Test
   void anEmptyLeaseIsLookedAtAndNotStopped() {
     Looked empty =
         P1.with("/lines", List.of())

@@ -56,6 +56,20 @@ class PageTest {
         .doesNotContain("Set the regulator to", "The regulator is set to", "regulator setting");
   }
 
+  /** A gun barrel has no regulator to screw and no float to lift: it is filled over its weir. */
+  @Test
+  void startingUpFollowsWhatSplitsTheFluid() throws Exception {
+    String barrel = Page.SETTINGS.of(Examples.of("p4-old-windmill"), UnitSystem.FIELD).toString();
+    String separator = Page.SETTINGS.of(Examples.of("p1-osage-bend"), UnitSystem.FIELD).toString();
+
+    assertThat(barrel)
+        .contains("until it runs over the weir", "leg or downcomer plugged")
+        .doesNotContain("Screw the regulator", "Bypass round the dump valve", "float by hand");
+    assertThat(separator)
+        .contains("Screw the regulator out", "Bypass round the dump valve", "float by hand")
+        .doesNotContain("over the weir");
+  }
+
   @Test
   void aWindowWithoutASettingSaysSo() throws Exception {
     Results p1 = Examples.of("p1-osage-bend");
