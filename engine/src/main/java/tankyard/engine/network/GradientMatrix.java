@@ -4,81 +4,29 @@ import edu.emory.mathcs.csparsej.tdouble.Dcs_chol;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcs;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcsn;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcss;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_compress;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_dupl;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_entry;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_ipvec;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_lsolve;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_ltsolve;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_lusol;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_pvec;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_schol;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_transpose;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_util;
 import java.util.Arrays;
 
 /**
- * The matrix of the free joints' pressures: an entry for every joint and for both directions of
- * every run between two free joints. Its pattern never changes in a solve, so it is laid out and
- * ordered once: approximate minimum degree (Davis' CSparse, as the library CSparseJ has it) keeps
- * the fill low. While no crest cuts a run it is symmetric and positive definite and Cholesky's
- * factors do; else it is factored as L U.
+ * The matrix of the free joints' pressures. While no crest cuts a run it is symmetric and positive
+ * definite and Cholesky's factors do; else it is factored as L U.
  */
 final class GradientMatrix {
-  private static final int MINIMUM_DEGREE = 1;
   private static final double PIVOT_TOLERANCE = 0.1;
 
+  private final GradientPattern pattern;
   private final Dcs matrix;
-  private final int[] diagonal;
-  private final int[] fromRow;
-  private final int[] toRow;
   private final double[] work;
-  private Dcss order;
   private boolean symmetric = true;
 
-  GradientMatrix(Topology net, int free) {
-    int n = free;
-    Dcs triplets = Dcs_util.cs_spalloc(n, n, n + 2 * net.runs(), true, true);
-    for (int j = 0; j < n; j++) {
-      Dcs_entry.cs_entry(triplets, j, j, 0);
-    }
-    for (int i = 0; i < net.runs(); i++) {
-      if (between(net, free, i)) {
-        Dcs_entry.cs_entry(triplets, net.from(i), net.to(i), 0);
-        Dcs_entry.cs_entry(triplets, net.to(i), net.from(i), 0);
-      }
-    }
-    Dcs packed = Dcs_compress.cs_compress(triplets);
-    Dcs_dupl.cs_dupl(packed);
-    matrix = sortedRows(packed);
-    diagonal = new int[n];
-    for (int j = 0; j < n; j++) {
-      diagonal[j] = place(j, j);
-    }
-    fromRow = new int[net.runs()];
-    toRow = new int[net.runs()];
-    for (int i = 0; i < net.runs(); i++) {
-      fromRow[i] = between(net, free, i) ? place(net.from(i), net.to(i)) : -1;
-      toRow[i] = between(net, free, i) ? place(net.to(i), net.from(i)) : -1;
-    }
-    work = new double[n];
-  }
-
-  private static boolean between(Topology net, int free, int run) {
-    return net.from(run) < free && net.to(run) < free;
-  }
-
-  /** Transposing twice leaves every column's rows in order, so that entries can be looked up. */
-  private static Dcs sortedRows(Dcs packed) {
-    return Dcs_transpose.cs_transpose(Dcs_transpose.cs_transpose(packed, true), true);
-  }
-
-  private int place(int row, int column) {
-    int found = Arrays.binarySearch(matrix.i, matrix.p[column], matrix.p[column + 1], row);
-    if (found < 0) {
-      throw new IllegalStateException("no entry at " + row + ", " + column);
-    }
-    return found;
+  GradientMatrix(GradientPattern pattern) {
+    this.pattern = pattern;
+    matrix = pattern.empty();
+    work = new double[matrix.n];
   }
 
   void clear() {
@@ -87,7 +35,7 @@ final class GradientMatrix {
   }
 
   void addDiagonal(int joint, double value) {
-    matrix.x[diagonal[joint]] += value;
+    matrix.x[pattern.diagonal(joint)] += value;
   }
 
   /**
@@ -96,7 +44,7 @@ final class GradientMatrix {
    * @param rowIsFrom whether it is the row of the run's start
    */
   void addAcross(int run, boolean rowIsFrom, double value) {
-    matrix.x[rowIsFrom ? fromRow[run] : toRow[run]] += value;
+    matrix.x[pattern.across(run, rowIsFrom)] += value;
   }
 
   /** Says that a crest cuts a run, so that the matrix is no longer symmetric. */
@@ -108,13 +56,11 @@ final class GradientMatrix {
   boolean solve(double[] right) {
     return symmetric
         ? cholesky(right)
-        : Dcs_lusol.cs_lusol(MINIMUM_DEGREE, matrix, right, PIVOT_TOLERANCE);
+        : Dcs_lusol.cs_lusol(GradientPattern.MINIMUM_DEGREE, matrix, right, PIVOT_TOLERANCE);
   }
 
   private boolean cholesky(double[] right) {
-    if (order == null) {
-      order = Dcs_schol.cs_schol(MINIMUM_DEGREE, matrix);
-    }
+    Dcss order = pattern.order();
     Dcsn factor = Dcs_chol.cs_chol(matrix, order);
     if (factor == null) {
       return false;

@@ -19,6 +19,9 @@ public final class Layout {
   private final Topology topology;
   private final SpanningTree tree;
 
+  /** Picked out when they are first solved. */
+  private LoopPart loops;
+
   /** A run between two joints, all by id. */
   public record Ends(String run, String from, String to) {}
 
@@ -151,6 +154,18 @@ public final class Layout {
 
   SpanningTree tree() {
     return tree;
+  }
+
+  /**
+   * The part that closes loops; two threads that ask at once may each make it, and both are right.
+   */
+  LoopPart loops() {
+    LoopPart known = loops;
+    if (known == null) {
+      known = new LoopPart(topology, tree);
+      loops = known;
+    }
+    return known;
   }
 
   /**

@@ -33,16 +33,21 @@ final class LoopNewton {
   /**
    * From flows that balance and pressures near them, by the numbers of the loops.
    *
+   * @param circuit of the loops
    * @param runId a run's id by its number in the whole network, for what is said when it fails
    */
   LoopNewton(
-      LoopPart loops, double[] startFlow, double[] startPressure, IntFunction<String> runId) {
+      LoopPart loops,
+      Circuit circuit,
+      double[] startFlow,
+      double[] startPressure,
+      IntFunction<String> runId) {
     this.loops = loops;
+    this.circuit = circuit;
     this.runId = runId;
-    circuit = loops.circuit();
     net = circuit.topology();
     free = loops.free();
-    matrix = new GradientMatrix(net, free);
+    matrix = new GradientMatrix(loops.pattern());
     laws = new Laws(circuit);
     flow = startFlow;
     pressure = startPressure;

@@ -7,7 +7,8 @@ import java.util.Arrays;
  * from it is a tree: mass alone says what flows there, so only this part needs solving together,
  * and each branch's pressures follow outwards afterwards.
  *
- * <p>Free joints come first in its numbering and are the unknowns; held ones follow.
+ * <p>Free joints come first in its numbering and are the unknowns; held ones follow. It is the same
+ * whatever flows, and stands with the layout from one solve to the next.
  */
 final class LoopPart {
   private static final int OUTSIDE = -1;
@@ -21,20 +22,18 @@ final class LoopPart {
   private final int[] run;
 
   private final int free;
-  private final Circuit circuit;
+  private final Topology topology;
+  private final GradientPattern pattern;
 
-  /**
-   * A network's loops.
-   *
-   * @param branchFlow by the whole's numbers; what the runs outside the loops carry
-   */
-  LoopPart(Circuit network, SpanningTree tree, double[] branchFlow) {
-    whole = network.topology();
+  /** The loops that a tree leaves open. */
+  LoopPart(Topology whole, SpanningTree tree) {
+    this.whole = whole;
     place = new int[whole.joints()];
     boolean[] inside = inside(tree);
     free = number(inside);
     run = runsInside();
-    circuit = part(network, branchFlow, joints());
+    topology = topology(joints());
+    pattern = new GradientPattern(topology, free);
   }
 
   /** Every run beside the tree closes a loop, by way of the held joints its ends lead to. */
@@ -92,27 +91,42 @@ final class LoopPart {
     return Arrays.copyOf(inside, count);
   }
 
-  private Circuit part(Circuit network, double[] branchFlow, int joints) {
+  private Topology topology(int joints) {
     boolean[] held = new boolean[joints];
-    double[] inflow = new double[joints];
-    double[] heldPa = new double[joints];
     for (int j = 0; j < place.length; j++) {
       if (has(j)) {
         held[place[j]] = whole.isHeld(j);
+      }
+    }
+    int[] from = new int[run.length];
+    int[] to = new int[run.length];
+    for (int i = 0; i < run.length; i++) {
+      from[i] = place[whole.from(run[i])];
+      to[i] = place[whole.to(run[i])];
+    }
+    return new Topology(held, from, to);
+  }
+
+  /**
+   * The loops of a network of this layout.
+   *
+   * @param branchFlow by the whole's numbers; what the runs outside the loops carry
+   */
+  Circuit circuit(Circuit network, double[] branchFlow) {
+    double[] inflow = new double[topology.joints()];
+    double[] heldPa = new double[topology.joints()];
+    for (int j = 0; j < place.length; j++) {
+      if (has(j)) {
         inflow[place[j]] = network.inflow()[j];
         heldPa[place[j]] = network.heldPa()[j];
       }
     }
     addBranches(inflow, branchFlow);
-    int[] from = new int[run.length];
-    int[] to = new int[run.length];
     Link[] link = new Link[run.length];
     for (int i = 0; i < run.length; i++) {
-      from[i] = place[whole.from(run[i])];
-      to[i] = place[whole.to(run[i])];
       link[i] = network.link()[run[i]];
     }
-    return new Circuit(new Topology(held, from, to), inflow, heldPa, link);
+    return new Circuit(topology, inflow, heldPa, link);
   }
 
   /** What a branch gathers comes in where it meets the loops. */
@@ -138,8 +152,9 @@ final class LoopPart {
     return free;
   }
 
-  Circuit circuit() {
-    return circuit;
+  /** Where the entries of its equations stand. */
+  GradientPattern pattern() {
+    return pattern;
   }
 
   /** The number in the whole of a run here. */
@@ -158,7 +173,7 @@ final class LoopPart {
 
   /** The loops' share of pressures by the whole's numbers. */
   double[] pressuresOf(double[] wholePressure) {
-    double[] here = new double[circuit.inflow().length];
+    double[] here = new double[topology.joints()];
     for (int j = 0; j < place.length; j++) {
       if (has(j)) {
         here[place[j]] = wholePressure[j];

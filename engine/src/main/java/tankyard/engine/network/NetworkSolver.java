@@ -31,12 +31,13 @@ public final class NetworkSolver {
 
   private static Solved looped(Network network, SpanningTree tree, double[] flow) {
     Circuit circuit = network.circuit();
-    LoopPart loops = new LoopPart(circuit, tree, flow);
+    LoopPart loops = network.layout().loops();
     double[] pressure = new double[circuit.inflow().length];
     Sweep.over(circuit, flow, tree, loops::has, pressure);
     LoopNewton.Balanced balanced =
         new LoopNewton(
                 loops,
+                loops.circuit(circuit, flow),
                 loops.flowsOf(flow),
                 loops.pressuresOf(pressure),
                 i -> network.layout().runs().get(i).run())
