@@ -15,7 +15,6 @@ import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
-import tankyard.engine.units.GasRate;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
@@ -261,14 +260,6 @@ public final class CaseStudy {
   /** Water of all wells in this case. */
   public LiquidRate allWater() {
     return barrels(wells.values().stream().mapToDouble(WellFlow::water).sum());
-  }
-
-  /** Gas of all wells; empty where none sends any. */
-  public Optional<GasRate> wellsGas() {
-    double all = wells.values().stream().mapToDouble(WellFlow::gas).sum();
-    return all > 0
-        ? Optional.of(GasRate.ofMcfPerDay(Unit.MCF_PER_DAY.fromSi(all)))
-        : Optional.empty();
   }
 
   /** Water of all wells on the day's average. */

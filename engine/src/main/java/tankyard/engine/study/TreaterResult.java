@@ -7,6 +7,7 @@ import tankyard.engine.units.GasRate;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
 import tankyard.engine.units.Temperature;
+import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
 import tankyard.engine.vessels.HeatDuty;
 import tankyard.engine.working.Computed;
@@ -56,6 +57,13 @@ public record TreaterResult(
             ? Optional.of(HeatDuty.propane(duty.value(), 1 / oil.toBarrelsPerDay()))
             : Optional.empty(),
         HeatDuty.of(oil, water, study.ground(), to, efficiency),
-        study.wellsGas());
+        wellsGas(study));
+  }
+
+  private static Optional<GasRate> wellsGas(CaseStudy study) {
+    double all = study.wells().stream().mapToDouble(WellFlow::gas).sum();
+    return all > 0
+        ? Optional.of(GasRate.ofMcfPerDay(Unit.MCF_PER_DAY.fromSi(all)))
+        : Optional.empty();
   }
 }
