@@ -21,6 +21,7 @@ import tankyard.app.map.layers.LineLayer;
 import tankyard.app.map.layers.MarginLayer;
 import tankyard.app.map.layers.Painting;
 import tankyard.app.map.layers.ThingLayer;
+import tankyard.app.map.layers.WireLayer;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.tools.MapDesk;
@@ -46,6 +47,7 @@ public final class MapView extends Pane {
           new GroundLayer(),
           new GridLayer(),
           new LineLayer(),
+          new WireLayer(),
           new ThingLayer(),
           new LabelLayer(),
           new CloseUpLayer(),

@@ -75,7 +75,7 @@ final class PumpSheet {
         .unit(Unit.INCH, Unit.MILLIMETRE)
         .assumedFrom(lease -> "not known");
     pump.amount("motorSpeed", "Motor turns at", "At full load, on its nameplate.")
-        .assumed(Assumed.of(Defaults.MOTOR_SPEED));
+        .assumedFrom(lease -> Assumed.of(Defaults.MOTOR_SPEED) + " usual");
   }
 
   private static List<Optional<InjectionPump.Plungers>> plungers() {

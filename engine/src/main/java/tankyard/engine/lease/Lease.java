@@ -98,6 +98,14 @@ public record Lease(
     return lines.stream().filter(l -> l.touches(thingId));
   }
 
+  /** Wells and injection pumps that stay and whose motor is typed. */
+  public Stream<Thing> motorDriven() {
+    return Stream.<Thing>concat(
+            wells.stream().filter(w -> w.motor().isPresent()),
+            injectionPumps.stream().filter(p -> p.motor().isPresent()))
+        .filter(t -> t.status().stays());
+  }
+
   /** The power pole nearest to a place, of those that stay. */
   public Optional<PowerPole> poleNearest(MapPoint place) {
     return powerPoles.stream()

@@ -26,11 +26,7 @@ public final class PumpPower {
 
   /** At the shaft. */
   public static Computed<Power> brake(LiquidRate rate, Pressure rise, Fraction efficiency) {
-    if (!(efficiency.ratio() > 0 && efficiency.ratio() <= 1)) {
-      throw new IllegalArgumentException(
-          "An efficiency lies between 0 and 100 %, not " + efficiency.toPercent() + " %");
-    }
-    double watts = rate.cubicMetresPerSecond() * rise.pascals() / efficiency.ratio();
+    double watts = rate.cubicMetresPerSecond() * rise.pascals() / efficiency.efficiency();
     return Computed.of(
         Power.ofHorsepower(Unit.HORSEPOWER.fromSi(Math.max(0, watts))),
         () ->

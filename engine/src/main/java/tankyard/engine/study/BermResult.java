@@ -9,6 +9,7 @@ import tankyard.engine.tanks.BermSpec;
 import tankyard.engine.units.Area;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
@@ -53,7 +54,7 @@ public record BermResult(
             berm.rain().orElse(Length.ofInches(0)),
             berm.freeboard().orElse(Length.ofFeet(0)));
     Computed<Length> needed = tankyard.engine.tanks.Berm.height(spec);
-    Length toBuild = Length.ofFeet(Math.ceil(needed.value().toFeet() * 4 - 1e-9) / 4);
+    Length toBuild = Length.ofFeet(Rounding.UP.toParts(needed.value().toFeet(), 4));
     return new BermResult(
         needed,
         toBuild,

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.PowerPole;
@@ -39,7 +38,9 @@ public final class PoleLoads {
   public static List<PoleLoad> of(Lease lease) {
     Map<PowerPole, List<PoleLoad.Motor>> byPole = new LinkedHashMap<>();
     lease.powerPoles().forEach(pole -> byPole.put(pole, new ArrayList<>()));
-    motors(lease)
+    lease
+        .motorDriven()
+        .map(Drawn::of)
         .forEach(
             motor ->
                 lease
@@ -49,12 +50,6 @@ public final class PoleLoads {
         .filter(e -> !e.getValue().isEmpty())
         .map(e -> load(e.getKey(), e.getValue()))
         .toList();
-  }
-
-  private static Stream<Drawn> motors(Lease lease) {
-    Stream<Drawn> wells = lease.wells().stream().flatMap(w -> Drawn.of(w).stream());
-    Stream<Drawn> pumps = lease.injectionPumps().stream().flatMap(p -> Drawn.of(p).stream());
-    return Stream.concat(wells, pumps).filter(m -> m.thing().status().stays());
   }
 
   private static PoleLoad load(PowerPole pole, List<PoleLoad.Motor> motors) {
@@ -108,12 +103,12 @@ public final class PoleLoads {
 
   /** A motor as it is drawn. */
   private record Drawn(Thing thing, Power power, Optional<Current> amps, Optional<Wire> wire) {
-    static Optional<Drawn> of(Well well) {
-      return well.motor().map(power -> new Drawn(well, power, well.motorAmps(), well.wire()));
-    }
-
-    static Optional<Drawn> of(InjectionPump pump) {
-      return pump.motor().map(power -> new Drawn(pump, power, pump.motorAmps(), pump.wire()));
+    static Drawn of(Thing thing) {
+      if (thing instanceof Well well) {
+        return new Drawn(well, well.motor().orElseThrow(), well.motorAmps(), well.wire());
+      }
+      InjectionPump pump = (InjectionPump) thing;
+      return new Drawn(pump, pump.motor().orElseThrow(), pump.motorAmps(), pump.wire());
     }
 
     PoleLoad.Motor on(PowerPole pole) {

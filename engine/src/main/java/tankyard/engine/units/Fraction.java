@@ -25,4 +25,17 @@ public record Fraction(Amount typed) implements Quantity {
   public double ratio() {
     return typed.si();
   }
+
+  /**
+   * The ratio of what gives on less than it takes.
+   *
+   * @throws IllegalArgumentException where it is not above 0 or is more than 1
+   */
+  public double efficiency() {
+    if (!(ratio() > 0 && ratio() <= 1)) {
+      throw new IllegalArgumentException(
+          "An efficiency lies between 0 and 100 %, not " + toPercent() + " %");
+    }
+    return ratio();
+  }
 }

@@ -10,11 +10,19 @@ public enum Rounding {
   private static final double TOUCH = 1e-6;
 
   public double round(double value, int decimals) {
-    double step = Math.pow(10, decimals);
+    return toParts(value, Math.pow(10, decimals));
+  }
+
+  /**
+   * To a whole number of parts of one: of eighths, of quarters.
+   *
+   * @param parts that make one
+   */
+  public double toParts(double value, double parts) {
     return switch (this) {
       case NEAREST -> value;
-      case UP -> Math.ceil(value * step - TOUCH) / step;
-      case DOWN -> Math.floor(value * step + TOUCH) / step;
+      case UP -> Math.ceil(value * parts - TOUCH) / parts;
+      case DOWN -> Math.floor(value * parts + TOUCH) / parts;
     };
   }
 }

@@ -41,16 +41,12 @@ public final class HeatDuty {
    */
   public static Computed<Power> of(
       LiquidRate oil, LiquidRate water, Temperature from, Temperature to, Fraction efficiency) {
-    if (!(efficiency.ratio() > 0 && efficiency.ratio() <= 1)) {
-      throw new IllegalArgumentException(
-          "An efficiency lies between 0 and 100 %, not " + efficiency.toPercent() + " %");
-    }
     double warmed = Math.max(0, to.toFahrenheit() - from.toFahrenheit());
     double btu =
         (oil.toBarrelsPerDay() * OIL_BTU + water.toBarrelsPerDay() * WATER_BTU)
             * warmed
             / 24
-            / efficiency.ratio();
+            / efficiency.efficiency();
     return Computed.of(
         Power.of(btu, Unit.BTU_PER_HOUR),
         () ->

@@ -6,16 +6,21 @@ import java.util.Optional;
 
 /** Everything the map draws of one lease, apart from the lie of the land. */
 public record Plan(
-    List<PlanThing> things, List<PlanLine> lines, List<PlanMark> marks, List<PlanHeight> heights) {
+    List<PlanThing> things,
+    List<PlanLine> lines,
+    List<PlanWire> wires,
+    List<PlanMark> marks,
+    List<PlanHeight> heights) {
   public Plan {
     things = List.copyOf(things);
     lines = List.copyOf(lines);
+    wires = List.copyOf(wires);
     marks = List.copyOf(marks);
     heights = List.copyOf(heights);
   }
 
   public static Plan empty() {
-    return new Plan(List.of(), List.of(), List.of(), List.of());
+    return new Plan(List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   public Optional<PlanThing> thing(String id) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tankyard.app.edit.ThingKind;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.GunBarrel;
@@ -50,8 +51,16 @@ public final class PlanMaker {
     return new Plan(
         lease.things().map(this::thing).toList(),
         lines,
+        lease.motorDriven().flatMap(this::wire).toList(),
         marks,
         lease.spotHeights().stream().map(this::height).toList());
+  }
+
+  private Stream<PlanWire> wire(Thing motor) {
+    return lease.poleNearest(motor.at()).stream()
+        .map(
+            pole ->
+                new PlanWire(pole.id(), MapSpot.of(pole.at()), motor.id(), MapSpot.of(motor.at())));
   }
 
   private PlanThing thing(Thing thing) {

@@ -8,8 +8,17 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.app.example.SmallAnswer;
 import tankyard.app.example.SmallLease;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.PowerPole;
+import tankyard.engine.lease.PowerPoleBuilder;
+import tankyard.engine.lease.Status;
+import tankyard.engine.lease.Well;
+import tankyard.engine.lease.WellBuilder;
+import tankyard.engine.units.Power;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.units.Voltage;
 
 class PlanTest {
   private static final double FOOT = 0.3048;
@@ -54,6 +63,35 @@ class PlanTest {
   void a_corner_is_hit_only_while_its_line_is_picked() {
     assertThat(hit(500, 420).what()).isEqualTo(Hit.What.LINE);
     assertThat(hit(500, 420, "L6")).isEqualTo(new Hit(Hit.What.CORNER, "L6", 0));
+  }
+
+  @Test
+  void a_wire_runs_from_the_nearest_pole_to_each_motor() {
+    Well well = SmallLease.lease().wells().get(0);
+    Lease wired =
+        SmallLease.lease()
+            .with(WellBuilder.builder(well).motor(Optional.of(Power.ofHorsepower(3))).build())
+            .with(pole("NEAR", well.at().east().toFeet() + 100, well.at().north().toFeet()))
+            .with(pole("FAR", 9000, 9000));
+    List<PlanWire> wires =
+        PlanMaker.of(wired, Optional.empty(), "summer", UnitSystem.FIELD).wires();
+
+    assertThat(plan.wires()).isEmpty();
+    assertThat(wires).hasSize(1);
+    assertThat(wires.get(0).touches(well.id())).isTrue();
+    assertThat(wires.get(0).touches("NEAR")).isTrue();
+    assertThat(wires.get(0).touches("FAR")).isFalse();
+  }
+
+  private static PowerPole pole(String id, double eastFt, double northFt) {
+    return PowerPoleBuilder.builder()
+        .id(id)
+        .name(id)
+        .at(MapPoint.ofFeet(eastFt, northFt))
+        .status(Status.NEW)
+        .volts(Voltage.ofVolts(240))
+        .phases(PowerPole.Phases.ONE)
+        .build();
   }
 
   @Test

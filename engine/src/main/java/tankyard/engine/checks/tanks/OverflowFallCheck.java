@@ -10,6 +10,7 @@ import tankyard.engine.checks.Worst;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.OverflowResult;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -68,6 +69,6 @@ public final class OverflowFallCheck implements Check {
 
   /** What a tape measure tells. */
   private static Length upToEighths(Length length) {
-    return Length.of(Math.ceil(8 * length.in(Unit.INCH) - 1e-9) / 8, Unit.INCH);
+    return Length.of(Rounding.UP.toParts(length.in(Unit.INCH), 8), Unit.INCH);
   }
 }

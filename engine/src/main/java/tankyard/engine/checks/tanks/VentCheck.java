@@ -12,6 +12,7 @@ import tankyard.engine.checks.Worst;
 import tankyard.engine.study.BreathingResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -72,7 +73,7 @@ public final class VentCheck implements Check {
             .map(
                 d ->
                     "A vent of at least "
-                        + Versus.print(tenthUp(d.value().toInches()), Unit.INCH, 1)
+                        + Versus.print(Rounding.UP.round(d.value().toInches(), 1), Unit.INCH, 1)
                         + " clear bore that lifts at the same; its maker's curve decides.")
             .orElse("A vent that lifts well below what the roof holds."));
     ways.add("A second vent, kept from freezing; open the hatch while the truck draws.");
@@ -92,9 +93,5 @@ public final class VentCheck implements Check {
         .inCase(result.designCase().id())
         .mendedBy(ways.toArray(String[]::new))
         .shownBy(across.working());
-  }
-
-  private static double tenthUp(double inches) {
-    return Math.ceil(inches * 10 - 1e-9) / 10;
   }
 }
