@@ -124,16 +124,16 @@ final class ResultsMaker {
     answer.choices().stream()
         .filter(choice -> choice.separatorId().equals(id))
         .forEach(choice -> facts.addAll(facts(choice)));
-    answer.drives().stream()
+    answer.yard().drives().stream()
         .filter(drive -> drive.pumpId().equals(id))
         .forEach(drive -> facts.addAll(DriveFacts.of(drive, figures.units())));
-    facts.addAll(PowerFacts.of(answer.power(), id, figures.units()));
+    facts.addAll(PowerFacts.of(answer.yard().power(), id, figures.units()));
     Clearance.of(answer.lease()).stream()
         .filter(c -> c.from().equals(id))
         .map(this::clear)
         .forEach(facts::add);
     if (id.isEmpty()) {
-      answer.berm().ifPresent(berm -> facts.addAll(facts(berm)));
+      answer.yard().berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());
     }
     return facts;

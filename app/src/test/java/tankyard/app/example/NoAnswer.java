@@ -9,6 +9,7 @@ import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.pricing.BillTotals;
+import tankyard.engine.study.Yard;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Unit;
 
@@ -42,9 +43,7 @@ public final class NoAnswer {
         lease,
         List.of(),
         List.of(),
-        Optional.empty(),
-        List.of(),
-        List.of(),
+        Yard.empty(),
         List.of(),
         Optional.empty(),
         List.of(),

@@ -23,6 +23,7 @@ import tankyard.engine.study.SwitchResult;
 import tankyard.engine.study.SwitchResultBuilder;
 import tankyard.engine.study.WellResult;
 import tankyard.engine.study.WellResultBuilder;
+import tankyard.engine.study.Yard;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Power;
@@ -60,9 +61,7 @@ public final class SmallAnswer {
         lease,
         cases,
         List.of(SmallWindow.open()),
-        Optional.empty(),
-        List.of(),
-        List.of(),
+        Yard.empty(),
         List.of(),
         Optional.empty(),
         SmallFindings.all(),

@@ -7,12 +7,10 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.study.Assumption;
-import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
-import tankyard.engine.study.PoleLoad;
-import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
+import tankyard.engine.study.Yard;
 import tankyard.engine.window.Window;
 
 /**
@@ -21,8 +19,7 @@ import tankyard.engine.window.Window;
  * @param lease it was worked out for
  * @param cases in the lease's order, each with the separators' gauges at their setting
  * @param windows one for each separator
- * @param power what its motors ask of each pole
- * @param drives how its pumps come to their rates
+ * @param yard what is the same in every case
  * @param choices which of the catalogue's separators would do
  * @param outlook what runs out next, where the lease says that its water grows
  * @param findings worst first
@@ -33,9 +30,7 @@ public record LeaseAnswer(
     Lease lease,
     List<CaseResult> cases,
     List<Window> windows,
-    Optional<BermResult> berm,
-    List<PoleLoad> power,
-    List<PumpDrive> drives,
+    Yard yard,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -45,8 +40,6 @@ public record LeaseAnswer(
   public LeaseAnswer {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
-    power = List.copyOf(power);
-    drives = List.copyOf(drives);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);

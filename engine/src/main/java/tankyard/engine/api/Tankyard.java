@@ -22,15 +22,12 @@ import tankyard.engine.pricing.Bill;
 import tankyard.engine.pricing.Pricing;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.Assumptions;
-import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
-import tankyard.engine.study.PoleLoad;
-import tankyard.engine.study.PoleLoads;
-import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoices;
 import tankyard.engine.study.Survey;
+import tankyard.engine.study.Yard;
 import tankyard.engine.takeoff.Takeoff;
 import tankyard.engine.window.Window;
 import tankyard.engine.window.WindowFinder;
@@ -78,23 +75,17 @@ public final class Tankyard {
     List<Window> windows = WindowFinder.find(studies);
     List<CaseResult> cases = results(studies, gauges(windows), cancel);
     List<Assumption> assumptions = Assumptions.of(lease);
-    Optional<BermResult> berm = BermResult.of(lease);
-    List<PoleLoad> power = PoleLoads.of(lease);
-    List<PumpDrive> drives = PumpDrive.of(lease);
+    Yard yard = Yard.of(lease);
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);
     List<Finding> findings =
-        AllChecks.look(
-            new Evidence(
-                survey, studies, cases, windows, berm, power, drives, outlook, assumptions));
+        AllChecks.look(new Evidence(survey, studies, cases, windows, yard, outlook, assumptions));
     cancel.check();
     return new LeaseAnswer(
         lease,
         cases,
         windows,
-        berm,
-        power,
-        drives,
+        yard,
         SeparatorChoices.of(studies),
         outlook,
         findings,

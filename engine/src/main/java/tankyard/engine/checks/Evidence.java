@@ -6,12 +6,10 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.outlook.Outlook;
 import tankyard.engine.study.Assumption;
-import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
-import tankyard.engine.study.PoleLoad;
-import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.Survey;
+import tankyard.engine.study.Yard;
 import tankyard.engine.window.Window;
 
 /** What the checks look at: everything worked out for one lease. */
@@ -20,17 +18,13 @@ public record Evidence(
     List<CaseStudy> studies,
     List<CaseResult> cases,
     List<Window> windows,
-    Optional<BermResult> berm,
-    List<PoleLoad> power,
-    List<PumpDrive> drives,
+    Yard yard,
     Optional<Outlook> outlook,
     List<Assumption> assumptions) {
   public Evidence {
     studies = List.copyOf(studies);
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
-    power = List.copyOf(power);
-    drives = List.copyOf(drives);
     assumptions = List.copyOf(assumptions);
   }
 

@@ -20,13 +20,11 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.outlook.Outlook;
 import tankyard.engine.study.Assumptions;
-import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseReport;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.CaseStudy;
-import tankyard.engine.study.PoleLoads;
-import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.Survey;
+import tankyard.engine.study.Yard;
 import tankyard.engine.window.Window;
 import tankyard.engine.window.WindowFinder;
 
@@ -61,9 +59,7 @@ public final class Looked {
         studies,
         cases,
         windows,
-        BermResult.of(survey.lease()),
-        PoleLoads.of(survey.lease()),
-        PumpDrive.of(survey.lease()),
+        Yard.of(survey.lease()),
         Outlook.of(studies, windows),
         Assumptions.of(survey.lease()));
   }
@@ -132,9 +128,7 @@ public final class Looked {
             evidence.studies(),
             evidence.cases().stream().map(change).toList(),
             evidence.windows(),
-            evidence.berm(),
-            evidence.power(),
-            evidence.drives(),
+            evidence.yard(),
             evidence.outlook(),
             evidence.assumptions()));
   }

@@ -30,7 +30,7 @@ public final class PumpRateCheck implements Check {
   @Override
   public List<Finding> look(Evidence evidence) {
     List<Finding> found = new ArrayList<>();
-    for (PumpDrive drive : evidence.drives()) {
+    for (PumpDrive drive : evidence.yard().drives()) {
       evidence.lease().injectionPumps().stream()
           .filter(pump -> pump.id().equals(drive.pumpId()))
           .forEach(

@@ -22,7 +22,7 @@ public final class StartTogetherCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return evidence.power().stream()
+    return evidence.yard().power().stream()
         .filter(pole -> pole.motors().size() > 1)
         .map(pole -> finding(evidence, pole))
         .toList();

@@ -25,7 +25,7 @@ public final class VoltageDropCheck implements Check {
   @Override
   public List<Finding> look(Evidence evidence) {
     List<Finding> found = new ArrayList<>();
-    for (PoleLoad pole : evidence.power()) {
+    for (PoleLoad pole : evidence.yard().power()) {
       for (PoleLoad.Motor motor : pole.motors()) {
         motor
             .lost()

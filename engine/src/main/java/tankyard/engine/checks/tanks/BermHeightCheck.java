@@ -23,6 +23,7 @@ public final class BermHeightCheck implements Check {
   @Override
   public List<Finding> look(Evidence evidence) {
     return evidence
+        .yard()
         .berm()
         .filter(berm -> berm.built().isPresent())
         .filter(berm -> berm.built().get().metres() < berm.needed().value().metres())

@@ -20,6 +20,7 @@ public final class BermToBuildCheck implements Check {
   @Override
   public List<Finding> look(Evidence evidence) {
     return evidence
+        .yard()
         .berm()
         .filter(berm -> berm.built().isEmpty())
         .map(berm -> List.of(finding(evidence, berm)))

@@ -9,7 +9,7 @@ final class BermSection {
   private BermSection() {}
 
   static List<Section> of(Draft draft) {
-    return draft.results().berm().map(b -> section(draft, b)).stream().toList();
+    return draft.results().yard().berm().map(b -> section(draft, b)).stream().toList();
   }
 
   private static Section section(Draft draft, BermResult berm) {

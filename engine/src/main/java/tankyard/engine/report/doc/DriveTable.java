@@ -13,7 +13,7 @@ final class DriveTable {
 
   static Optional<Block> of(Draft draft) {
     List<List<String>> rows =
-        draft.results().drives().stream().map(drive -> row(draft, drive)).toList();
+        draft.results().yard().drives().stream().map(drive -> row(draft, drive)).toList();
     return rows.isEmpty()
         ? Optional.empty()
         : Optional.of(new Block.Table("Speed and sheaves", columns(draft), rows));

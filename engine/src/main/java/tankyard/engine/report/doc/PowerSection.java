@@ -14,7 +14,7 @@ final class PowerSection {
 
   static List<Section> of(Draft draft) {
     List<Block> blocks = new ArrayList<>();
-    for (PoleLoad pole : draft.results().power()) {
+    for (PoleLoad pole : draft.results().yard().power()) {
       blocks.add(table(draft, pole));
       blocks.add(sums(draft, pole));
     }

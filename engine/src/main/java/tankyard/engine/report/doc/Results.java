@@ -18,12 +18,10 @@ import tankyard.engine.lease.Thing;
 import tankyard.engine.outlook.Outlook;
 import tankyard.engine.pricing.Bill;
 import tankyard.engine.study.Assumption;
-import tankyard.engine.study.BermResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.Diagnosis;
-import tankyard.engine.study.PoleLoad;
-import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
+import tankyard.engine.study.Yard;
 import tankyard.engine.window.Window;
 
 /**
@@ -38,9 +36,7 @@ public record Results(
     Lease lease,
     List<CaseResult> cases,
     List<Window> windows,
-    Optional<BermResult> berm,
-    List<PoleLoad> power,
-    List<PumpDrive> drives,
+    Yard yard,
     List<SeparatorChoice> choices,
     Optional<Outlook> outlook,
     List<Finding> findings,
@@ -54,8 +50,6 @@ public record Results(
   public Results {
     cases = List.copyOf(cases);
     windows = List.copyOf(windows);
-    power = List.copyOf(power);
-    drives = List.copyOf(drives);
     choices = List.copyOf(choices);
     findings = List.copyOf(findings);
     diagnoses = List.copyOf(diagnoses);
@@ -79,9 +73,7 @@ public record Results(
         a.lease(),
         a.cases(),
         a.windows(),
-        a.berm(),
-        a.power(),
-        a.drives(),
+        a.yard(),
         a.choices(),
         a.outlook(),
         a.findings(),

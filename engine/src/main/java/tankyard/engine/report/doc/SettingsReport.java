@@ -41,7 +41,7 @@ public final class SettingsReport {
     }
     points.add("Overflow between tanks: no valve in it, or locked open.");
     points.add("Relief valve: nothing shut ahead of it or behind it, its outlet led to a tank.");
-    if (results.berm().isPresent()) {
+    if (results.yard().berm().isPresent()) {
       points.add("Berm drain: shut and locked; open only after looking at the water.");
     }
     if (!results.lease().injectionPumps().isEmpty()) {
@@ -78,7 +78,7 @@ public final class SettingsReport {
           "Gauge the interface once oil runs at its outlet: days, not hours. An inch of weir moves it"
               + " several: set the nipple a little, wait, gauge again.");
     }
-    if (results.power().stream().anyMatch(pole -> pole.motors().size() > 1)) {
+    if (results.yard().power().stream().anyMatch(pole -> pole.motors().size() > 1)) {
       points.add(
           "Give each motor's timer a delay of its own, the largest motor last; cut the power once and"
               + " watch them come back one after the other.");

@@ -25,7 +25,7 @@ class PumpRateCheckTest {
           .with(PUMP + "sheave", "18 in");
 
   private static PumpDrive drive() {
-    return LEASE.evidence().drives().get(0);
+    return LEASE.evidence().yard().drives().get(0);
   }
 
   @Test

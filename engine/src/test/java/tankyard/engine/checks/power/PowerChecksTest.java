@@ -32,7 +32,7 @@ class PowerChecksTest {
           .with(PUMP + "wire", Map.of("gauge", "awg-4", "metal", "aluminium"));
 
   private static PoleLoad load(Looked lease) {
-    return lease.evidence().power().get(0);
+    return lease.evidence().yard().power().get(0);
   }
 
   @Test

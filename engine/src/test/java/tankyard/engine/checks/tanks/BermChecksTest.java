@@ -15,7 +15,7 @@ class BermChecksTest {
   @Test
   void aBermToBuildIsGivenItsHeightAndTheNextQuarterFoot() {
     Finding found = P3.the("berm-height");
-    double needed = P3.evidence().berm().orElseThrow().needed().value().toFeet();
+    double needed = P3.evidence().yard().berm().orElseThrow().needed().value().toFeet();
 
     assertThat(found.severity()).isEqualTo(Severity.NOTE);
     assertThat(found.words())
@@ -26,7 +26,7 @@ class BermChecksTest {
 
   @Test
   void aBermLowerThanNeededIsToBeRaised() {
-    double needed = P3.evidence().berm().orElseThrow().needed().value().toFeet();
+    double needed = P3.evidence().yard().berm().orElseThrow().needed().value().toFeet();
 
     assertThat(P3.says("berm-too-low")).isFalse();
     assertThat(P3.with(HEIGHT, needed, "ft").says("berm-too-low")).isFalse();
