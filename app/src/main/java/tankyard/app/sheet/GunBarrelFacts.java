@@ -2,11 +2,11 @@ package tankyard.app.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import tankyard.app.figures.Digits;
 import tankyard.app.sheet.SheetResults.WorkedFact;
 import tankyard.engine.study.GunBarrelCut;
 import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.working.Computed;
@@ -57,7 +57,6 @@ final class GunBarrelFacts {
   }
 
   private static WorkedFact fact(String label, Computed<Length> height, Unit unit, String why) {
-    return new WorkedFact(
-        label, Digits.withUnit(unit, height.value().in(unit)), why, height::working);
+    return WorkedFact.of(label, height, unit, Rounding.NEAREST, why);
   }
 }

@@ -5,10 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
-import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.MotorDriven;
 import tankyard.engine.lease.Thing;
-import tankyard.engine.lease.Well;
 import tankyard.engine.lease.Wire;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.Dimension;
@@ -22,7 +21,7 @@ final class MotorFields {
     return wireOf(thing).isPresent();
   }
 
-  static <T extends Record & Thing> void fill(
+  static <T extends Record & MotorDriven> void fill(
       SheetForm sheet, Fields<Lease, T> fields, String prefix, String id, Class<T> kind) {
     fields
         .amount("motorAmps", "Its amps", "At full load, on its nameplate: wire is sized by them.")
@@ -49,7 +48,7 @@ final class MotorFields {
     }
   }
 
-  private static <T extends Record & Thing> Part<Lease, Optional<Amount>> length(
+  private static <T extends Record & MotorDriven> Part<Lease, Optional<Amount>> length(
       Part<Lease, T> thing, Part<T, Optional<Wire>> wire) {
     return new Part<>(
         lease -> wire.in(thing.in(lease)).flatMap(Wire::length).map(Length::typed),
@@ -75,9 +74,6 @@ final class MotorFields {
   }
 
   private static Optional<Wire> wireOf(Thing thing) {
-    if (thing instanceof Well well) {
-      return well.wire();
-    }
-    return thing instanceof InjectionPump pump ? pump.wire() : Optional.empty();
+    return thing instanceof MotorDriven driven ? driven.wire() : Optional.empty();
   }
 }

@@ -2,7 +2,6 @@ package tankyard.app.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import tankyard.app.figures.Digits;
 import tankyard.app.sheet.SheetResults.WorkedFact;
 import tankyard.engine.study.PoleLoad;
 import tankyard.engine.units.Dimension;
@@ -73,7 +72,6 @@ final class PowerFacts {
   }
 
   private static WorkedFact fact(String label, Computed<?> value, Unit unit, String why) {
-    return new WorkedFact(
-        label, Digits.withUnit(unit, value.value().in(unit), Rounding.UP), why, value::working);
+    return WorkedFact.of(label, value, unit, Rounding.UP, why);
   }
 }

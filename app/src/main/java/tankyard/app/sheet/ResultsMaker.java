@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tankyard.app.edit.Naming;
 import tankyard.app.figures.CaseFigures;
 import tankyard.app.figures.CaseTable;
 import tankyard.app.figures.Digits;
@@ -206,13 +207,11 @@ final class ResultsMaker {
   private WorkedFact clear(Clearance clearance) {
     return new WorkedFact(
         "Nearest " + clearance.kind().words(),
-        shown(clearance.clear(), Rounding.DOWN) + " clear, " + nameOf(clearance.to()),
+        shown(clearance.clear(), Rounding.DOWN)
+            + " clear, "
+            + Naming.of(answer.lease(), clearance.to()),
         "From shell to shell as drawn. How far it must be is for the local code to say.",
         clearance.clear()::working);
-  }
-
-  private String nameOf(String id) {
-    return answer.lease().thing(id).map(Thing::name).orElse(id);
   }
 
   private WorkedFact bill() {

@@ -3,6 +3,10 @@ package tankyard.app.sheet;
 import java.util.List;
 import java.util.function.Supplier;
 import tankyard.app.figures.CaseTable;
+import tankyard.app.figures.Digits;
+import tankyard.engine.units.Rounding;
+import tankyard.engine.units.Unit;
+import tankyard.engine.working.Computed;
 import tankyard.engine.working.Working;
 
 /**
@@ -24,7 +28,13 @@ record SheetResults(
   record Notice(String severity, String words) {}
 
   /** A number with what it is. */
-  record WorkedFact(String label, String text, String why, Supplier<Working> working) {}
+  record WorkedFact(String label, String text, String why, Supplier<Working> working) {
+    static WorkedFact of(
+        String label, Computed<?> value, Unit unit, Rounding rounding, String why) {
+      String text = Digits.withUnit(unit, value.value().in(unit), rounding);
+      return new WorkedFact(label, text, why, value::working);
+    }
+  }
 
   SheetResults {
     notices = List.copyOf(notices);

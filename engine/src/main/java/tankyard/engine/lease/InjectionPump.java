@@ -55,7 +55,7 @@ public record InjectionPump(
     Optional<Length> suctionNeeded,
     Optional<Current> motorAmps,
     Optional<Wire> wire)
-    implements Thing {
+    implements MotorDriven {
 
   /** How many plungers it has: the more, the smoother it draws. All single-acting. */
   public enum Plungers {

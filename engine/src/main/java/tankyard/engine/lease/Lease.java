@@ -99,11 +99,9 @@ public record Lease(
   }
 
   /** Wells and injection pumps that stay and whose motor is typed. */
-  public Stream<Thing> motorDriven() {
-    return Stream.<Thing>concat(
-            wells.stream().filter(w -> w.motor().isPresent()),
-            injectionPumps.stream().filter(p -> p.motor().isPresent()))
-        .filter(t -> t.status().stays());
+  public Stream<MotorDriven> motorDriven() {
+    return Stream.<MotorDriven>concat(wells.stream(), injectionPumps.stream())
+        .filter(driven -> driven.status().stays() && driven.motor().isPresent());
   }
 
   /** The power pole nearest to a place, of those that stay. */

@@ -4,8 +4,7 @@ import java.util.Optional;
 import tankyard.engine.units.Elevation;
 
 /** Anything that stands at one place on the map; lines connect all but power poles. */
-public sealed interface Thing
-    permits Well, Tee, Vessel, Tank, InjectionPump, InjectionWell, PowerPole {
+public sealed interface Thing permits MotorDriven, Tee, Vessel, Tank, InjectionWell, PowerPole {
 
   /** Stable and unique over the whole lease, lines and cases included. */
   String id();

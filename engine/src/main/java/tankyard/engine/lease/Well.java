@@ -49,7 +49,7 @@ public record Well(
     Optional<Power> motor,
     Optional<Current> motorAmps,
     Optional<Wire> wire)
-    implements Thing {
+    implements MotorDriven {
 
   @Override
   public String kind() {

@@ -6,11 +6,11 @@ import java.util.Optional;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.MotorDriven;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
-import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 import tankyard.engine.units.Dimension;
 import tankyard.engine.units.Quantity;
@@ -97,14 +97,15 @@ public final class Assumptions {
   private void ofWell(Lease lease, Well well) {
     missing(well.id(), well.runsPerDay(), "runs a day", Defaults.RUNS_PER_DAY);
     missing(well.id(), well.surge(), "stroke peak over the mean", Defaults.SURGE);
-    ofMotor(lease, well, well.motor().isPresent() && well.motorAmps().isEmpty());
+    ofMotor(lease, well);
   }
 
-  private void ofMotor(Lease lease, Thing thing, boolean bySize) {
-    if (bySize && lease.poleNearest(thing.at()).isPresent()) {
+  private void ofMotor(Lease lease, MotorDriven driven) {
+    boolean bySize = driven.motor().isPresent() && driven.motorAmps().isEmpty();
+    if (bySize && lease.poleNearest(driven.at()).isPresent()) {
       found.add(
           new Assumption(
-              thing.id(),
+              driven.id(),
               "its motor draws what the table says",
               Source.memory("amps of motors by size")));
     }
@@ -139,7 +140,7 @@ public final class Assumptions {
       }
     }
     missing(pump.id(), lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
-    ofMotor(lease, pump, pump.motor().isPresent() && pump.motorAmps().isEmpty());
+    ofMotor(lease, pump);
   }
 
   private void ofGunBarrel(GunBarrel barrel) {

@@ -5,19 +5,15 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.MotorDriven;
 import tankyard.engine.lease.PowerPole;
-import tankyard.engine.lease.Thing;
-import tankyard.engine.lease.Well;
 import tankyard.engine.lease.Wire;
 import tankyard.engine.pumps.MotorAmps;
 import tankyard.engine.pumps.MotorSupply;
 import tankyard.engine.units.Current;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
-import tankyard.engine.units.Power;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
@@ -40,12 +36,11 @@ public final class PoleLoads {
     lease.powerPoles().forEach(pole -> byPole.put(pole, new ArrayList<>()));
     lease
         .motorDriven()
-        .map(Drawn::of)
         .forEach(
-            motor ->
+            driven ->
                 lease
-                    .poleNearest(motor.thing().at())
-                    .ifPresent(pole -> byPole.get(pole).add(motor.on(pole))));
+                    .poleNearest(driven.at())
+                    .ifPresent(pole -> byPole.get(pole).add(motor(driven, pole))));
     return byPole.entrySet().stream()
         .filter(e -> !e.getValue().isEmpty())
         .map(e -> load(e.getKey(), e.getValue()))
@@ -101,60 +96,51 @@ public final class PoleLoads {
         motors.stream().map(m -> m.running().working()).toList());
   }
 
-  /** A motor as it is drawn. */
-  private record Drawn(Thing thing, Power power, Optional<Current> amps, Optional<Wire> wire) {
-    static Drawn of(Thing thing) {
-      if (thing instanceof Well well) {
-        return new Drawn(well, well.motor().orElseThrow(), well.motorAmps(), well.wire());
-      }
-      InjectionPump pump = (InjectionPump) thing;
-      return new Drawn(pump, pump.motor().orElseThrow(), pump.motorAmps(), pump.wire());
-    }
+  private static PoleLoad.Motor motor(MotorDriven driven, PowerPole pole) {
+    MotorSupply supply =
+        new MotorSupply(pole.volts(), MotorSupply.Phases.valueOf(pole.phases().name()));
+    Computed<Current> running =
+        driven
+            .motorAmps()
+            .map(PoleLoads::read)
+            .orElseGet(() -> MotorAmps.of(driven.motor().orElseThrow(), supply));
+    return new PoleLoad.Motor(
+        driven.id(),
+        driven.motor().orElseThrow(),
+        running,
+        MotorSupply.starting(running.value()),
+        driven.wire().map(w -> lost(w, w.run(pole.at(), driven.at()), supply, running.value())));
+  }
 
-    PoleLoad.Motor on(PowerPole pole) {
-      MotorSupply supply =
-          new MotorSupply(pole.volts(), MotorSupply.Phases.valueOf(pole.phases().name()));
-      Computed<Current> running =
-          amps.map(Drawn::read).orElseGet(() -> MotorAmps.of(power, supply));
-      return new PoleLoad.Motor(
-          thing.id(),
-          power,
-          running,
-          MotorSupply.starting(running.value()),
-          wire.map(w -> lost(w, w.run(pole.at(), thing.at()), supply, running.value())));
-    }
+  private static Computed<Current> read(Current amps) {
+    return Computed.of(
+        amps,
+        () ->
+            Working.of(
+                "Amps at full load",
+                "I",
+                "In",
+                Unit.AMPERE,
+                NAMEPLATE,
+                Term.of("In", "as typed", amps, Unit.AMPERE)));
+  }
 
-    private static Computed<Current> read(Current amps) {
-      return Computed.of(
-          amps,
-          () ->
-              Working.of(
-                  "Amps at full load",
-                  "I",
-                  "In",
-                  Unit.AMPERE,
-                  NAMEPLATE,
-                  Term.of("In", "as typed", amps, Unit.AMPERE)));
-    }
+  private static PoleLoad.Lost lost(Wire wire, Length length, MotorSupply supply, Current running) {
+    return new PoleLoad.Lost(
+        wire,
+        length,
+        supply.drop(run(wire, wire.gauge(), length), running),
+        supply.drop(run(wire, wire.gauge(), length), MotorSupply.starting(running).value()),
+        Arrays.stream(Wire.Gauge.values())
+            .filter(
+                gauge ->
+                    supply.drop(run(wire, gauge, length), running).value().ratio()
+                        <= USUAL_LOSS.ratio())
+            .findFirst());
+  }
 
-    private static PoleLoad.Lost lost(
-        Wire wire, Length length, MotorSupply supply, Current running) {
-      return new PoleLoad.Lost(
-          wire,
-          length,
-          supply.drop(run(wire, wire.gauge(), length), running),
-          supply.drop(run(wire, wire.gauge(), length), MotorSupply.starting(running).value()),
-          Arrays.stream(Wire.Gauge.values())
-              .filter(
-                  gauge ->
-                      supply.drop(run(wire, gauge, length), running).value().ratio()
-                          <= USUAL_LOSS.ratio())
-              .findFirst());
-    }
-
-    private static MotorSupply.Wire run(Wire wire, Wire.Gauge gauge, Length length) {
-      return new MotorSupply.Wire(
-          MotorSupply.Metal.valueOf(wire.metal().name()), gauge.number(), length);
-    }
+  private static MotorSupply.Wire run(Wire wire, Wire.Gauge gauge, Length length) {
+    return new MotorSupply.Wire(
+        MotorSupply.Metal.valueOf(wire.metal().name()), gauge.number(), length);
   }
 }

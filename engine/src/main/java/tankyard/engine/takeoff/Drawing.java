@@ -110,6 +110,10 @@ final class Drawing {
 
   /** The joint between a new and an old part is new. */
   static Status joint(Line line, Thing thing) {
-    return line.status() == Status.NEW || thing.status() == Status.NEW ? Status.NEW : Status.HAVE;
+    return joint(line.status(), thing.status());
+  }
+
+  static Status joint(Status one, Status other) {
+    return one == Status.NEW || other == Status.NEW ? Status.NEW : Status.HAVE;
   }
 }

@@ -1,12 +1,8 @@
 package tankyard.engine.takeoff;
 
-import java.util.Optional;
-import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.MotorDriven;
 import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Quote;
-import tankyard.engine.lease.Status;
-import tankyard.engine.lease.Thing;
-import tankyard.engine.lease.Well;
 import tankyard.engine.lease.Wire;
 
 /** Power poles, and the wire from them to the motors. */
@@ -27,28 +23,25 @@ final class PowerRule implements TakeoffRule {
           pole.status(),
           pole.id());
     }
-    for (Well well : drawing.staying(drawing.lease().wells())) {
-      wire(drawing, tally, well, well.motor().flatMap(m -> well.wire()));
-    }
-    for (InjectionPump pump : drawing.staying(drawing.lease().injectionPumps())) {
-      wire(drawing, tally, pump, pump.motor().flatMap(m -> pump.wire()));
-    }
+    drawing
+        .lease()
+        .motorDriven()
+        .forEach(driven -> driven.wire().ifPresent(wire -> run(drawing, tally, driven, wire)));
   }
 
-  private static void wire(Drawing drawing, Tally tally, Thing motor, Optional<Wire> typed) {
-    Optional<PowerPole> pole = drawing.lease().poleNearest(motor.at());
-    if (typed.isEmpty() || pole.isEmpty()) {
-      return;
-    }
-    Wire wire = typed.get();
-    boolean isNew = motor.status() == Status.NEW || pole.get().status() == Status.NEW;
-    tally.add(
-        TakeoffKind.POWER,
-        ware(drawing, wire, pole.get()),
-        wire.run(pole.get().at(), motor.at()).toFeet(),
-        isNew ? Status.NEW : Status.HAVE,
-        motor.id(),
-        pole.get().id());
+  private static void run(Drawing drawing, Tally tally, MotorDriven driven, Wire wire) {
+    drawing
+        .lease()
+        .poleNearest(driven.at())
+        .ifPresent(
+            pole ->
+                tally.add(
+                    TakeoffKind.POWER,
+                    ware(drawing, wire, pole),
+                    wire.run(pole.at(), driven.at()).toFeet(),
+                    Drawing.joint(driven.status(), pole.status()),
+                    driven.id(),
+                    pole.id()));
   }
 
   private static Ware ware(Drawing drawing, Wire wire, PowerPole pole) {
