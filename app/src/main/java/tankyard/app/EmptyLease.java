@@ -35,6 +35,8 @@ final class EmptyLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of(
             designCase(
                 "summer", "Today, summer", DesignCase.Season.SUMMER, DesignCase.Running.AVERAGE),

@@ -83,7 +83,7 @@ class DemoTakeoffTest {
   void onlyWhatStandsInsideTheBermIsChargedWithIt() {
     assertThat(takeoff(lease).stream().filter(l -> l.kind() == TakeoffKind.PAD_AND_BERM))
         .isNotEmpty()
-        .allMatch(l -> l.causes().equals(List.of("OT1", "OT2", "S1")));
+        .allMatch(l -> l.causes().equals(List.of("BM1", "OT1", "OT2", "S1")));
   }
 
   @Test

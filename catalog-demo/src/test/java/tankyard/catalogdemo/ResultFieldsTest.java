@@ -69,19 +69,26 @@ class ResultFieldsTest {
   }
 
   /**
-   * What no example has: a berm with a height, a quote for nothing, a separator with no oil leg.
+   * What no example has: a berm with a height, a landmark, a quote for nothing, a separator with no
+   * oil leg.
    */
   private String unusual(ObjectMapper mapper) throws Exception {
     ObjectNode lease = (ObjectNode) mapper.readTree(new File(Typed.examples().get(0)));
-    ((ObjectNode) lease.get("site"))
-        .set(
-            "berm",
-            mapper.readTree(
-                """
-                {"corner": {"east": {"value": -500, "unit": "ft"}, "north": {"value": -500, "unit": "ft"}},
-                 "length": {"value": 5000, "unit": "ft"}, "width": {"value": 5000, "unit": "ft"},
-                 "height": {"value": 2, "unit": "ft"}}
-                """));
+    lease.set(
+        "berms",
+        mapper.readTree(
+            """
+            [{"id": "BM1", "name": "Berm", "status": "have", "height": "2 ft", "corners": [
+              {"east": "-500 ft", "north": "-500 ft"}, {"east": "4500 ft", "north": "-500 ft"},
+              {"east": "4500 ft", "north": "4500 ft"}, {"east": "-500 ft", "north": "4500 ft"}]}]
+            """));
+    lease.set(
+        "landmarks",
+        mapper.readTree(
+            """
+            [{"id": "LM1", "name": "House", "status": "have", "what": "house", "setback": "200 ft",
+              "corners": [{"east": "-900 ft", "north": "0 ft"}]}]
+            """));
     lease.set(
         "prices",
         mapper.readTree(

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.BermBuilder;
 import tankyard.engine.lease.DumpValveBuilder;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.GunBarrelBuilder;
@@ -12,6 +14,8 @@ import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionPumpBuilder;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.InjectionWellBuilder;
+import tankyard.engine.lease.Landmark;
+import tankyard.engine.lease.LandmarkBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.LineBuilder;
@@ -72,6 +76,8 @@ public final class Blanks {
       case INJECTION_PUMP -> pump(id, name, at);
       case INJECTION_WELL -> injectionWell(id, name, at);
       case POWER_POLE -> powerPole(id, name, at);
+      case BERM -> berm(id, name, at);
+      case LANDMARK -> landmark(id, name, at);
     };
   }
 
@@ -201,6 +207,33 @@ public final class Blanks {
         .status(Status.NEW)
         .volts(Voltage.ofVolts(240))
         .phases(PowerPole.Phases.ONE)
+        .build();
+  }
+
+  /** Room for two tanks in a row; to be dragged round what it must hold. */
+  private static Berm berm(String id, String name, MapPoint at) {
+    double halfLengthM = Length.ofFeet(30).metres();
+    double halfWidthM = Length.ofFeet(20).metres();
+    return BermBuilder.builder()
+        .id(id)
+        .name(name)
+        .corners(
+            List.of(
+                at.shifted(-halfLengthM, -halfWidthM),
+                at.shifted(halfLengthM, -halfWidthM),
+                at.shifted(halfLengthM, halfWidthM),
+                at.shifted(-halfLengthM, halfWidthM)))
+        .status(Status.NEW)
+        .build();
+  }
+
+  private static Landmark landmark(String id, String name, MapPoint at) {
+    return LandmarkBuilder.builder()
+        .id(id)
+        .name(name)
+        .corners(List.of(at))
+        .status(Status.HAVE)
+        .what(Landmark.What.HOUSE)
         .build();
   }
 }

@@ -62,7 +62,7 @@ public record Duplicate(List<Thing> things, List<Line> lines, double eastM, doub
               thing
                   .withId(newIds.get(thing.id()))
                   .renamed(Naming.nextName(lease, thing.kind()))
-                  .movedTo(Places.shifted(thing.at(), eastM, northM))
+                  .movedTo(thing.at().shifted(eastM, northM))
                   .withGround(Optional.empty()));
     }
     for (Line line : lines) {
@@ -77,7 +77,6 @@ public record Duplicate(List<Thing> things, List<Line> lines, double eastM, doub
   }
 
   private RoutePoint copied(RoutePoint corner) {
-    return new RoutePoint(
-        Places.shifted(corner.at(), eastM, northM), Optional.empty(), corner.depth());
+    return new RoutePoint(corner.at().shifted(eastM, northM), Optional.empty(), corner.depth());
   }
 }

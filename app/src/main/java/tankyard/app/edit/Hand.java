@@ -28,6 +28,8 @@ public final class Hand {
     INJECTION_PUMP(ThingKind.INJECTION_PUMP),
     INJECTION_WELL(ThingKind.INJECTION_WELL),
     POWER_POLE(ThingKind.POWER_POLE),
+    BERM(ThingKind.BERM),
+    LANDMARK(ThingKind.LANDMARK),
     LINE(null),
     MEASURE(null),
     PAN(null);

@@ -20,7 +20,7 @@ final class LineService {
             default -> Service.OVERFLOW;
           };
       case INJECTION_PUMP -> Service.INJECTION;
-      case WELL, TEE, INJECTION_WELL, POWER_POLE ->
+      case WELL, TEE, INJECTION_WELL, POWER_POLE, BERM, LANDMARK ->
           end == ThingKind.INJECTION_WELL ? Service.INJECTION : Service.FLOW_LINE;
     };
   }

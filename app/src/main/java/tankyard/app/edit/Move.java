@@ -41,8 +41,7 @@ public record Move(List<String> ids, double eastM, double northM, Optional<Strin
     for (String id : ids) {
       Optional<Thing> thing = before.thing(id);
       if (thing.isPresent()) {
-        lease =
-            Places.moveThing(lease, thing.get(), Places.shifted(thing.get().at(), eastM, northM));
+        lease = Places.moveThing(lease, thing.get(), thing.get().at().shifted(eastM, northM));
       }
     }
     for (Line line : before.lines()) {
@@ -60,8 +59,7 @@ public record Move(List<String> ids, double eastM, double northM, Optional<Strin
       for (int i = 0; i < line.route().size(); i++) {
         Line sofar = lease.line(line.id()).orElseThrow();
         lease =
-            Places.moveCorner(
-                lease, sofar, i, Places.shifted(sofar.route().get(i).at(), eastM, northM));
+            Places.moveCorner(lease, sofar, i, sofar.route().get(i).at().shifted(eastM, northM));
       }
     }
     boolean still = eastM == 0 && northM == 0;

@@ -6,12 +6,11 @@ import java.util.Optional;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Outlined;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.SpotHeight;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.units.Elevation;
-import tankyard.engine.units.Length;
-import tankyard.engine.units.Unit;
 
 /**
  * Shifts what stands on the map and keeps what was measured there true.
@@ -23,22 +22,7 @@ import tankyard.engine.units.Unit;
  * line is shifted with both its ends.
  */
 final class Places {
-  /**
-   * Below the width of a pencil on any map; keeps 304.8 m from coming out as 1000.0000000001 ft.
-   */
-  private static final double GRAIN = 1e6;
-
   private Places() {}
-
-  static MapPoint shifted(MapPoint at, double eastM, double northM) {
-    return new MapPoint(shifted(at.east(), eastM), shifted(at.north(), northM));
-  }
-
-  private static Length shifted(Length length, double byM) {
-    Unit unit = length.typed().unit();
-    double value = unit.fromSi(length.metres() + byM);
-    return Length.of(Math.rint(value * GRAIN) / GRAIN, unit);
-  }
 
   /** The thing at its new place, its typed ground height left behind. */
   static Lease moveThing(Lease lease, Thing thing, MapPoint to) {
@@ -85,5 +69,10 @@ final class Places {
     return lease
         .thing(id)
         .orElseThrow(() -> new EditRefusedException("There is no thing " + id + " any more."));
+  }
+
+  /** The berm or landmark with that id, if it is one. */
+  static Optional<Outlined> outlined(Lease lease, String id) {
+    return lease.thing(id).filter(Outlined.class::isInstance).map(Outlined.class::cast);
   }
 }

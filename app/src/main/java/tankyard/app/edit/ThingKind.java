@@ -1,8 +1,10 @@
 package tankyard.app.edit;
 
+import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
@@ -10,7 +12,10 @@ import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
 
-/** The kinds of thing a person can put on the map, in the order the fluid meets them. */
+/**
+ * The kinds of thing a person can put on the map, in the order the fluid meets them; what it never
+ * meets comes last.
+ */
 public enum ThingKind {
   WELL("well", "W"),
   TEE("tee", "T"),
@@ -20,7 +25,9 @@ public enum ThingKind {
   WATER_TANK("water tank", "WT"),
   INJECTION_PUMP("injection pump", "P"),
   INJECTION_WELL("injection well", "IW"),
-  POWER_POLE("power pole", "PP");
+  POWER_POLE("power pole", "PP"),
+  BERM("berm", "BM"),
+  LANDMARK("landmark", "LM");
 
   private final String words;
   private final String letters;
@@ -57,6 +64,10 @@ public enum ThingKind {
       return INJECTION_WELL;
     } else if (thing instanceof PowerPole) {
       return POWER_POLE;
+    } else if (thing instanceof Berm) {
+      return BERM;
+    } else if (thing instanceof Landmark) {
+      return LANDMARK;
     }
     throw new IllegalArgumentException("Nobody has named the kind of " + thing.kind());
   }

@@ -5,20 +5,21 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import tankyard.app.edit.AddCorner;
+import tankyard.app.edit.NextCorner;
 import tankyard.app.edit.RemoveCorner;
 import tankyard.app.edit.Replace;
 import tankyard.app.edit.SplitLine;
 import tankyard.app.edit.ThingKind;
+import tankyard.app.map.plan.Cornered;
 import tankyard.app.map.plan.HitTester;
 import tankyard.app.map.plan.MapSpot;
-import tankyard.app.map.plan.PlanLine;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.Tee;
 
-/** What can be done to a line at a point of it. */
+/** What can be done to a line or an outline at a point of it. */
 final class LineActions {
   private final MapDesk desk;
 
@@ -26,13 +27,18 @@ final class LineActions {
     this.desk = desk;
   }
 
-  void addCorner(String lineId, int leg, double x, double y) {
-    MapPoint at = desk.snapper().round(foot(lineId, leg, x, y)).toMapPoint(desk.lengthUnit());
-    desk.edit(new AddCorner(lineId, leg, at, Optional.empty()));
+  void addCorner(String id, int leg, double x, double y) {
+    MapPoint at = desk.snapper().round(foot(id, leg, x, y)).toMapPoint(desk.lengthUnit());
+    int corner = desk.plan().cornered(id).orElseThrow().cornerOn(leg);
+    desk.edit(new AddCorner(id, corner, at, Optional.empty()));
   }
 
-  void removeCorner(String lineId, int corner) {
-    desk.edit(new RemoveCorner(lineId, corner));
+  void addCornerAfter(String id, int corner) {
+    desk.edit(NextCorner.after(desk.lease(), id, corner));
+  }
+
+  void removeCorner(String id, int corner) {
+    desk.edit(new RemoveCorner(id, corner));
   }
 
   void putTee(String lineId, int leg, double x, double y) {
@@ -51,8 +57,8 @@ final class LineActions {
     desk.edit(Replace.of(line.withEnds(line.to(), line.from()).withRoute(route), "the way"));
   }
 
-  private MapSpot foot(String lineId, int leg, double x, double y) {
-    PlanLine line = desk.plan().line(lineId).orElseThrow();
-    return new HitTester(desk.plan(), desk.camera()).foot(line, leg, x, y);
+  private MapSpot foot(String id, int leg, double x, double y) {
+    Cornered way = desk.plan().cornered(id).orElseThrow();
+    return new HitTester(desk.plan(), desk.camera()).foot(way, leg, x, y);
   }
 }

@@ -15,6 +15,7 @@ import tankyard.app.edit.SetStatus;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.MapBox;
 import tankyard.app.map.plan.MapSpot;
+import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.engine.lease.Lease;
@@ -48,6 +49,7 @@ public final class MapActions {
   public boolean pickNext(boolean back) {
     List<String> order = new ArrayList<>(desk.plan().things().stream().map(PlanThing::id).toList());
     desk.lease().lines().stream().map(Line::id).forEach(order::add);
+    desk.plan().outlines().stream().map(PlanOutline::id).forEach(order::add);
     if (order.isEmpty()) {
       return false;
     }

@@ -145,6 +145,7 @@ final class MapKeys {
       var at =
           line.map(l -> l.along(0.5))
               .or(() -> desk.selection().single().flatMap(desk.plan()::thing).map(PlanThing::at))
+              .or(() -> desk.selection().single().flatMap(desk.plan()::hold))
               .orElse(box.get().centre());
       x = camera.x(at);
       y = camera.y(at);

@@ -16,6 +16,7 @@ import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.MapSpot;
+import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.engine.lease.Status;
@@ -61,6 +62,7 @@ final class MapMenu {
     return switch (hit.what()) {
       case THING -> ofThing();
       case LINE -> ofLine(hit, x, y);
+      case OUTLINE -> ofOutline(hit, x, y);
       case CORNER -> ofCorner(hit);
       case NOTHING -> ofGround(x, y);
     };
@@ -99,13 +101,44 @@ final class MapMenu {
     return items;
   }
 
+  private List<MenuItem> ofOutline(Hit hit, double x, double y) {
+    List<MenuItem> items = new ArrayList<>();
+    items.add(item("menu-rename", "Rename\u2026", this::renamePicked));
+    if (desk.plan().outline(hit.id()).orElseThrow().legs() > 0) {
+      items.add(
+          item(
+              "menu-add-corner",
+              "Add a corner here",
+              () -> lines.addCorner(hit.id(), hit.index(), x, y)));
+    }
+    items.add(new SeparatorMenuItem());
+    items.add(statusMenu());
+    items.add(item("menu-duplicate", "Duplicate", actions::duplicate));
+    items.add(item("menu-copy", "Copy", actions::copy));
+    items.add(item("menu-zoom-to", "Zoom to it", actions::zoomToPicked));
+    items.add(new SeparatorMenuItem());
+    items.add(item("menu-delete", "Delete", actions::delete));
+    return items;
+  }
+
   private List<MenuItem> ofCorner(Hit hit) {
-    return List.of(
+    List<MenuItem> items = new ArrayList<>();
+    boolean outline = desk.plan().outline(hit.id()).isPresent();
+    if (outline) {
+      items.add(
+          item(
+              "menu-add-corner-after",
+              "Add a corner after this",
+              () -> lines.addCornerAfter(hit.id(), hit.index())));
+    }
+    items.add(
         item(
             "menu-remove-corner",
             "Remove this corner",
-            () -> lines.removeCorner(hit.id(), hit.index())),
-        item("menu-delete", "Delete the line", actions::delete));
+            () -> lines.removeCorner(hit.id(), hit.index())));
+    items.add(
+        item("menu-delete", outline ? "Delete all of it" : "Delete the line", actions::delete));
+    return items;
   }
 
   private List<MenuItem> ofSeveral() {
@@ -188,6 +221,7 @@ final class MapMenu {
             .thing(id)
             .map(PlanThing::at)
             .or(() -> desk.plan().line(id).map(l -> l.along(0.5)))
+            .or(() -> desk.plan().outline(id).map(PlanOutline::top))
             .orElse(camera.centre());
     String name =
         desk.lease()

@@ -19,6 +19,7 @@ import tankyard.app.map.layers.LabelLayer;
 import tankyard.app.map.layers.Layer;
 import tankyard.app.map.layers.LineLayer;
 import tankyard.app.map.layers.MarginLayer;
+import tankyard.app.map.layers.OutlineLayer;
 import tankyard.app.map.layers.Painting;
 import tankyard.app.map.layers.ThingLayer;
 import tankyard.app.map.layers.WireLayer;
@@ -46,6 +47,7 @@ public final class MapView extends Pane {
       List.of(
           new GroundLayer(),
           new GridLayer(),
+          new OutlineLayer(),
           new LineLayer(),
           new WireLayer(),
           new ThingLayer(),

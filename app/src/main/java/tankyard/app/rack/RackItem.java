@@ -83,6 +83,8 @@ final class RackItem extends ToggleButton {
       case INJECTION_PUMP -> "Puts the water away; set by the well's pressure while it runs";
       case INJECTION_WELL -> "Where the water goes, at no more than its permit";
       case POWER_POLE -> "Where the power comes from: the nearest one feeds each motor";
+      case BERM -> "The wall round the tanks: holds the largest of them and the rain";
+      case LANDMARK -> "A house, creek or road to keep away from, by the local setback";
     };
   }
 
@@ -159,10 +161,10 @@ final class RackItem extends ToggleButton {
   private static void symbol(GraphicsContext g, Inks inks, ThingKind kind) {
     double width =
         switch (kind) {
-          case WELL, POWER_POLE -> 15;
+          case WELL, POWER_POLE, LANDMARK -> 15;
           case TEE -> 12;
           case SEPARATOR -> 25;
-          case GUN_BARREL, OIL_TANK, WATER_TANK -> 22;
+          case GUN_BARREL, OIL_TANK, WATER_TANK, BERM -> 22;
           case INJECTION_PUMP, INJECTION_WELL -> 18;
         };
     double height = kind == ThingKind.SEPARATOR ? 13 : width;

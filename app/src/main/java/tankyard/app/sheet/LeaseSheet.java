@@ -24,7 +24,7 @@ final class LeaseSheet {
     CaseSections.fill(sheet);
     practice(sheet);
     site(sheet);
-    BermSection.fill(sheet);
+    BermSheet.drawOne(sheet);
     OwnPipeSections.fill(sheet);
     prices(sheet);
   }

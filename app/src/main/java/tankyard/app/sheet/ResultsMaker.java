@@ -28,6 +28,7 @@ import tankyard.engine.lease.Well;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.Clearance;
 import tankyard.engine.study.SeparatorChoice;
+import tankyard.engine.study.Setback;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
@@ -133,8 +134,14 @@ final class ResultsMaker {
         .filter(c -> c.from().equals(id))
         .map(this::clear)
         .forEach(facts::add);
+    answer.yard().berms().stream()
+        .filter(berm -> berm.bermId().equals(id))
+        .forEach(berm -> facts.addAll(facts(berm)));
+    answer.yard().setbacks().stream()
+        .filter(setback -> setback.landmarkId().equals(id))
+        .map(this::clear)
+        .forEach(facts::add);
     if (id.isEmpty()) {
-      answer.yard().berm().ifPresent(berm -> facts.addAll(facts(berm)));
       facts.add(bill());
     }
     return facts;
@@ -193,8 +200,10 @@ final class ResultsMaker {
   private List<WorkedFact> facts(BermResult berm) {
     return List.of(
         new WorkedFact(
-            "Berm must be",
-            shown(berm.needed()) + " high",
+            "Must be",
+            shown(berm.needed(), Rounding.UP)
+                + " high, for "
+                + Naming.of(answer.lease(), berm.largestTankId()),
             "The largest tank, the rain and the freeboard. Local rules decide.",
             berm.needed()::working),
         new WorkedFact(
@@ -202,6 +211,14 @@ final class ResultsMaker {
             shown(berm.dirt()),
             "Settled: as high as it is drawn, else as it is to build.",
             berm.dirt()::working));
+  }
+
+  private WorkedFact clear(Setback setback) {
+    return new WorkedFact(
+        "Nearest of the battery",
+        shown(setback.clear(), Rounding.DOWN) + " away, " + Naming.of(answer.lease(), setback.to()),
+        "From its shell to the nearest side. Exceptions are for the local rule to say.",
+        setback.clear()::working);
   }
 
   private WorkedFact clear(Clearance clearance) {

@@ -11,11 +11,14 @@ import tankyard.app.edit.ViewSettings;
 import tankyard.app.field.Drafts;
 import tankyard.app.field.FormAction;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
+import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.Outlined;
 import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
@@ -70,8 +73,7 @@ final class SheetPages {
           ids,
           lease.cases().stream().map(c -> c.id()).toList(),
           lease.fluids().oilViscosity().size(),
-          lease.ownPipes().size(),
-          lease.site().berm().isPresent());
+          lease.ownPipes().size());
     }
     Optional<Line> line = lease.line(ids.get(0));
     return List.of(
@@ -84,6 +86,9 @@ final class SheetPages {
   private static String shape(Thing thing) {
     if (thing instanceof Separator s) {
       return "float " + s.dumpValve().floatBall().isPresent();
+    }
+    if (thing instanceof Outlined outline) {
+      return "corners " + outline.corners().size();
     }
     return thing.kind() + (MotorFields.hasWire(thing) ? " with wire" : "");
   }
@@ -118,6 +123,10 @@ final class SheetPages {
       InjectionWellSheet.fill(sheet, id);
     } else if (thing instanceof PowerPole) {
       PowerPoleSheet.fill(sheet, id);
+    } else if (thing instanceof Berm berm) {
+      BermSheet.fill(sheet, berm);
+    } else if (thing instanceof Landmark landmark) {
+      LandmarkSheet.fill(sheet, landmark);
     }
   }
 

@@ -54,6 +54,8 @@ public final class Symbols {
       case INJECTION_PUMP -> pump(x, y, width);
       case INJECTION_WELL -> injectionWell(x, y, width);
       case POWER_POLE -> powerPole(x, y, width);
+      case BERM -> berm(x, y, width);
+      case LANDMARK -> landmark(x, y, width);
     }
     if (status == Status.REMOVE) {
       strike(x, y, width, height);
@@ -147,6 +149,28 @@ public final class Symbols {
     g.strokeLine(x - r * 0.8, y - r * 0.75, x - r * 0.8, y + r * 0.75);
     g.strokeLine(x + r * 0.8, y - r * 0.75, x + r * 0.8, y + r * 0.75);
     circle(x, y, size * 0.5, inks.paper());
+  }
+
+  /** A wall round a tank, both from above. */
+  private void berm(double x, double y, double size) {
+    g.setLineDashes(4, 2.5);
+    g.strokeRect(x - size / 2, y - size * 0.4, size, size * 0.8);
+    g.setLineDashes();
+    g.setLineWidth(1);
+    circle(x, y, size * 0.42, inks.paper());
+  }
+
+  /** The mark of a known place on a survey: a triangle with a dot in it. */
+  private void landmark(double x, double y, double size) {
+    double r = size / 2;
+    double[] xs = {x - r, x, x + r};
+    double[] ys = {y + r * 0.75, y - r, y + r * 0.75};
+    g.setLineWidth(LIGHT);
+    g.setFill(inks.paper());
+    g.fillPolygon(xs, ys, 3);
+    g.strokePolygon(xs, ys, 3);
+    g.setFill(inks.ink());
+    g.fillOval(x - 1.3, y + r * 0.15 - 1.3, 2.6, 2.6);
   }
 
   private void circle(double x, double y, double size, Color fill) {

@@ -75,6 +75,8 @@ public final class SmallLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of(
             designCase("summer", DesignCase.Season.SUMMER),
             designCase("winter", DesignCase.Season.WINTER)),

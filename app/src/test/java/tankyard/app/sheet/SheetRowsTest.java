@@ -3,6 +3,12 @@ package tankyard.app.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import tankyard.app.edit.Blanks;
+import tankyard.app.edit.Place;
+import tankyard.app.edit.ThingKind;
+import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.Landmark;
+import tankyard.engine.lease.MapPoint;
 
 /** What is added to a sheet by the row, changed and taken out again. */
 class SheetRowsTest extends SheetFixture {
@@ -73,10 +79,36 @@ class SheetRowsTest extends SheetFixture {
   @Test
   void aBermIsDrawnRoundTheTanks() {
     action("berm-add").run().run();
-    var berm = lease().site().berm().orElseThrow();
-    assertThat(berm.corner().east().toFeet()).isEqualTo(540 - 5 - 10);
-    assertThat(berm.length().toFeet()).isEqualTo(700 - 540 + 30);
+    Berm berm = lease().berms().get(0);
+    assertThat(berm.corners()).hasSize(4);
+    assertThat(berm.corners().get(0).east().toFeet()).isEqualTo(540 - 5 - 10);
+    assertThat(berm.corners().get(1).east().toFeet()).isEqualTo(700 + 5 + 10);
+    desk.selection.select(berm.id());
     type("berm-rain", "6");
-    assertThat(lease().site().berm().orElseThrow().rain().orElseThrow().toInches()).isEqualTo(6);
+    assertThat(lease().berms().get(0).rain().orElseThrow().toInches()).isEqualTo(6);
+  }
+
+  @Test
+  void cornersAreTypedAddedAndTakenOut() {
+    action("berm-add").run().run();
+    desk.selection.select(lease().berms().get(0).id());
+    type("corner-2-east", "800");
+    assertThat(lease().berms().get(0).corners().get(1).east().toFeet()).isEqualTo(800);
+    action("corner-add").run().run();
+    assertThat(lease().berms().get(0).corners()).hasSize(5);
+    desk.store.undo();
+    assertThat(lease().berms().get(0).corners()).hasSize(4);
+  }
+
+  @Test
+  void aSetbackIsTypedInAnyUnit() {
+    Landmark house =
+        (Landmark) new Blanks("").thing(lease(), ThingKind.LANDMARK, MapPoint.ofFeet(0, 0));
+    desk.store.edit(new Place(house));
+    desk.selection.select(house.id());
+    type("landmark-setback", "60 m");
+    choose("landmark-what", Landmark.What.POND);
+    assertThat(lease().landmarks().get(0).setback().orElseThrow().metres()).isEqualTo(60);
+    assertThat(lease().landmarks().get(0).what()).isEqualTo(Landmark.What.POND);
   }
 }

@@ -32,6 +32,8 @@ public record Lease(
     List<InjectionPump> injectionPumps,
     List<InjectionWell> injectionWells,
     List<PowerPole> powerPoles,
+    List<Berm> berms,
+    List<Landmark> landmarks,
     List<Line> lines,
     List<DesignCase> cases,
     Practice practice,
@@ -53,6 +55,8 @@ public record Lease(
     injectionPumps = List.copyOf(injectionPumps);
     injectionWells = List.copyOf(injectionWells);
     powerPoles = List.copyOf(powerPoles);
+    berms = List.copyOf(berms);
+    landmarks = List.copyOf(landmarks);
     lines = List.copyOf(lines);
     cases = List.copyOf(cases);
     ownPipes = List.copyOf(ownPipes);
@@ -65,7 +69,16 @@ public record Lease(
 
   private List<List<? extends Thing>> kinds() {
     return List.of(
-        wells, tees, separators, gunBarrels, tanks, injectionPumps, injectionWells, powerPoles);
+        wells,
+        tees,
+        separators,
+        gunBarrels,
+        tanks,
+        injectionPumps,
+        injectionWells,
+        powerPoles,
+        berms,
+        landmarks);
   }
 
   /** Asked hundreds of times in an answer, so it walks the lists and starts no stream. */
@@ -83,6 +96,11 @@ public record Lease(
   /** Separators and gun barrels. */
   public Stream<Vessel> vessels() {
     return Stream.<List<? extends Vessel>>of(separators, gunBarrels).flatMap(List::stream);
+  }
+
+  /** Berms and landmarks. */
+  public Stream<Outlined> outlines() {
+    return Stream.<List<? extends Outlined>>of(berms, landmarks).flatMap(List::stream);
   }
 
   public Optional<Line> line(String id) {
@@ -130,6 +148,10 @@ public record Lease(
       parts.injectionWells(put(injectionWells, well, InjectionWell::id));
     } else if (thing instanceof PowerPole pole) {
       parts.powerPoles(put(powerPoles, pole, PowerPole::id));
+    } else if (thing instanceof Berm berm) {
+      parts.berms(put(berms, berm, Berm::id));
+    } else if (thing instanceof Landmark landmark) {
+      parts.landmarks(put(landmarks, landmark, Landmark::id));
     }
     return parts.build();
   }
@@ -150,6 +172,8 @@ public record Lease(
         .injectionPumps(without(injectionPumps, id, InjectionPump::id))
         .injectionWells(without(injectionWells, id, InjectionWell::id))
         .powerPoles(without(powerPoles, id, PowerPole::id))
+        .berms(without(berms, id, Berm::id))
+        .landmarks(without(landmarks, id, Landmark::id))
         .lines(lines.stream().filter(l -> !l.id().equals(id) && !l.touches(id)).toList())
         .build();
   }

@@ -1,12 +1,12 @@
 package tankyard.engine.lease;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** What must hold in every lease, however unfinished it is. */
 public final class LeaseRules {
@@ -41,16 +41,19 @@ public final class LeaseRules {
   }
 
   private static void end(Lease lease, String place, Line line, String id, List<Broken> found) {
-    if (lease.powerPoles().stream().anyMatch(pole -> pole.id().equals(id))) {
+    Optional<Thing> thing = lease.thing(id);
+    if (thing.filter(t -> !t.takesLines()).isPresent()) {
       found.add(
           new Broken(
               place,
               "Line "
                   + line.name()
-                  + " ends at the power pole \""
+                  + " ends at the "
+                  + thing.get().kind()
+                  + " \""
                   + id
                   + "\", and no fluid goes there. End it at a well, tee, vessel, tank or pump."));
-    } else if (lease.thing(id).isEmpty()) {
+    } else if (thing.isEmpty()) {
       found.add(
           new Broken(
               place,
@@ -64,13 +67,13 @@ public final class LeaseRules {
   }
 
   private static String known(Lease lease) {
-    List<String> ids = lease.things().map(Thing::id).toList();
+    List<String> ids = lease.things().filter(Thing::takesLines).map(Thing::id).toList();
     String shown = String.join(", ", ids.subList(0, Math.min(8, ids.size())));
     return ids.size() > 8 ? shown + " and " + (ids.size() - 8) + " more." : shown + ".";
   }
 
   private static void twiceTheSameId(Lease lease, List<Broken> found) {
-    Map<String, List<String>> parts = new HashMap<>();
+    Map<String, List<String>> parts = new LinkedHashMap<>();
     parts.put("wells", lease.wells().stream().map(Well::id).toList());
     parts.put("tees", lease.tees().stream().map(Tee::id).toList());
     parts.put("separators", lease.separators().stream().map(Separator::id).toList());
@@ -79,33 +82,23 @@ public final class LeaseRules {
     parts.put("injectionPumps", lease.injectionPumps().stream().map(InjectionPump::id).toList());
     parts.put("injectionWells", lease.injectionWells().stream().map(InjectionWell::id).toList());
     parts.put("powerPoles", lease.powerPoles().stream().map(PowerPole::id).toList());
+    parts.put("berms", lease.berms().stream().map(Berm::id).toList());
+    parts.put("landmarks", lease.landmarks().stream().map(Landmark::id).toList());
     parts.put("lines", lease.lines().stream().map(Line::id).toList());
     parts.put("cases", lease.cases().stream().map(DesignCase::id).toList());
     Set<String> seen = new HashSet<>();
-    Stream.of(
-            "wells",
-            "tees",
-            "separators",
-            "gunBarrels",
-            "tanks",
-            "injectionPumps",
-            "injectionWells",
-            "powerPoles",
-            "lines",
-            "cases")
-        .forEach(
-            part -> {
-              List<String> ids = parts.get(part);
-              for (int i = 0; i < ids.size(); i++) {
-                if (!seen.add(ids.get(i))) {
-                  found.add(
-                      new Broken(
-                          "/" + part + "/" + i + "/id",
-                          "The id \""
-                              + ids.get(i)
-                              + "\" is used twice; every id must be the only one of its name."));
-                }
-              }
-            });
+    parts.forEach(
+        (part, ids) -> {
+          for (int i = 0; i < ids.size(); i++) {
+            if (!seen.add(ids.get(i))) {
+              found.add(
+                  new Broken(
+                      "/" + part + "/" + i + "/id",
+                      "The id \""
+                          + ids.get(i)
+                          + "\" is used twice; every id must be the only one of its name."));
+            }
+          }
+        });
   }
 }

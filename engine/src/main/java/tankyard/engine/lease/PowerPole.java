@@ -45,6 +45,11 @@ public record PowerPole(
   }
 
   @Override
+  public boolean takesLines() {
+    return false;
+  }
+
+  @Override
   public PowerPole movedTo(MapPoint place) {
     return PowerPoleBuilder.builder(this).at(place).build();
   }

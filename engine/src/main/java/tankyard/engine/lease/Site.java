@@ -13,23 +13,15 @@ import tankyard.engine.units.Temperature;
  * @param groundSummer temperature of the ground at line depth in summer
  * @param groundWinter the same in the coldest month
  * @param heightAccuracy how far a typed elevation may be off, plus or minus
- * @param berm the bermed pad and the rain it must hold, if it is drawn
  */
 public record Site(
     String datum,
     Optional<Elevation> altitude,
     Optional<Temperature> groundSummer,
     Optional<Temperature> groundWinter,
-    Optional<Length> heightAccuracy,
-    Optional<Berm> berm) {
+    Optional<Length> heightAccuracy) {
 
   public static Site unknown() {
-    return new Site(
-        "",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return new Site("", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 }

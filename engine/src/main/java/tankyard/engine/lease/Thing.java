@@ -3,8 +3,11 @@ package tankyard.engine.lease;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
 
-/** Anything that stands at one place on the map; lines connect all but power poles. */
-public sealed interface Thing permits MotorDriven, Tee, Vessel, Tank, InjectionWell, PowerPole {
+/**
+ * Anything that stands on the map; lines connect all but power poles and what is {@link Outlined}.
+ */
+public sealed interface Thing
+    permits MotorDriven, Tee, Vessel, Tank, InjectionWell, PowerPole, Outlined {
 
   /** Stable and unique over the whole lease, lines and cases included. */
   String id();
@@ -20,6 +23,11 @@ public sealed interface Thing permits MotorDriven, Tee, Vessel, Tank, InjectionW
 
   /** The trade's word for its kind: "well", "oil tank". */
   String kind();
+
+  /** Whether a line can end at it. */
+  default boolean takesLines() {
+    return true;
+  }
 
   Thing movedTo(MapPoint place);
 

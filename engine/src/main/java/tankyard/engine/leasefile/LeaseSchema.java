@@ -13,7 +13,7 @@ import java.util.List;
 
 /** The published JSON Schema of the lease file (draft 2020-12), and a document held against it. */
 final class LeaseSchema {
-  static final String RESOURCE = "lease-1.schema.json";
+  static final String RESOURCE = "lease-2.schema.json";
 
   private static final JsonSchema SCHEMA = load();
 

@@ -15,8 +15,7 @@ import java.util.Optional;
 record LeaseVersions(int newest, List<Migration> steps) {
   static final String FORMAT = "tankyard-lease";
 
-  /** Version 1 is the first, so there is no step yet; the first one to come goes into this list. */
-  static final LeaseVersions CURRENT = new LeaseVersions(1, List.of());
+  static final LeaseVersions CURRENT = new LeaseVersions(2, List.of(new BermsWithCorners()));
 
   LeaseVersions {
     steps = List.copyOf(steps);

@@ -21,6 +21,8 @@ final class SchemaWords {
       case "exclusiveMinimum" ->
           new Complaint(place, Complaint.shown(found), "more than " + schema);
       case "maximum" -> new Complaint(place, Complaint.shown(found), schema + " or less");
+      case "minItems" ->
+          new Complaint(place, "a list of " + found.size(), "a list of " + schema + " or more");
       case "minLength" -> new Complaint(place, Complaint.shown(found), "text that is not empty");
       case "pattern" -> new Complaint(place, Complaint.shown(found), pattern(schema.asText()));
       default -> new Complaint(place, Complaint.shown(found), message.getMessage());

@@ -6,6 +6,7 @@ import java.util.Optional;
 import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.tanks.BermSpec;
+import tankyard.engine.terrain.Outline;
 import tankyard.engine.units.Area;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
@@ -15,55 +16,76 @@ import tankyard.engine.units.Volume;
 import tankyard.engine.working.Computed;
 
 /**
- * The berm against the largest tank inside it, a gun barrel counted as one, and the rain.
+ * A berm against the largest tank inside it, a gun barrel counted as one, and the rain.
  *
+ * @param inside ground between its walls
  * @param needed height of its walls
  * @param toBuild the same up to the next quarter foot
- * @param dirt in a berm as high as it is drawn, or as it is to build where no height is
- * @param built height as drawn, if it is
+ * @param dirt in a berm of the height that was typed, or as it is to build where none was
+ * @param built height as typed, if it was
  * @param largestTankId the tank or gun barrel that must be held
  */
 public record BermResult(
+    String bermId,
+    Area inside,
     Computed<Length> needed,
     Length toBuild,
     Computed<Volume> dirt,
     Optional<Length> built,
     String largestTankId) {
 
-  /** Empty where no berm is drawn, or no tank fits inside it. */
-  public static Optional<BermResult> of(Lease lease) {
-    return lease.site().berm().flatMap(berm -> of(lease, berm));
+  /** Of every berm that stays and has a tank inside. One that crosses itself has no inside. */
+  public static List<BermResult> of(Lease lease) {
+    return lease.berms().stream().flatMap(berm -> of(lease, berm).stream()).toList();
   }
 
-  private static Optional<BermResult> of(Lease lease, Berm berm) {
-    List<Shell> inside = Shell.of(lease).stream().filter(s -> berm.contains(s.at())).toList();
+  /** Empty where no tank fits inside it, it goes away, or its sides cross. */
+  public static Optional<BermResult> of(Lease lease, Berm berm) {
+    Outline outline = Outlines.of(berm);
+    if (!berm.status().stays() || outline.crossesItself()) {
+      return Optional.empty();
+    }
+    List<Shell> inside =
+        Shell.of(lease).stream().filter(s -> Outlines.holds(outline, s.at())).toList();
     double covered = inside.stream().mapToDouble(Shell::footprintM2).sum();
     return inside.stream()
         .max(Comparator.comparingDouble(Shell::cubicMetres))
-        .filter(largest -> covered - largest.footprintM2() < insideM2(berm))
-        .map(largest -> result(berm, largest, covered - largest.footprintM2()));
+        .filter(largest -> covered - largest.footprintM2() < outline.areaM2())
+        .map(largest -> result(berm, outline, largest, covered - largest.footprintM2()));
   }
 
-  private static BermResult result(Berm berm, Shell largest, double othersM2) {
+  private static BermResult result(Berm berm, Outline outline, Shell largest, double othersM2) {
+    Area inside = squareFeet(outline.areaM2());
     BermSpec spec =
         new BermSpec(
-            Area.ofSquareFeet(Unit.SQUARE_FOOT.fromSi(insideM2(berm))),
+            inside,
             Volume.ofCubicFeet(Unit.CUBIC_FOOT.fromSi(largest.cubicMetres())),
             berm.largestTankFactor().orElse(Fraction.ofRatio(1)),
-            Area.ofSquareFeet(Unit.SQUARE_FOOT.fromSi(othersM2)),
+            squareFeet(othersM2),
             berm.rain().orElse(Length.ofInches(0)),
             berm.freeboard().orElse(Length.ofFeet(0)));
     Computed<Length> needed = tankyard.engine.tanks.Berm.height(spec);
     Length toBuild = Length.ofFeet(Rounding.UP.toParts(needed.value().toFeet(), 4));
     return new BermResult(
+        berm.id(),
+        inside,
         needed,
         toBuild,
-        tankyard.engine.tanks.Berm.dirt(berm.length(), berm.width(), berm.height().orElse(toBuild)),
+        dirt(outline, berm.height().orElse(toBuild)),
         berm.height(),
         largest.id());
   }
 
-  private static double insideM2(Berm berm) {
-    return berm.length().metres() * berm.width().metres();
+  /** Dirt in the berm where no tank asks for a height. */
+  public static Computed<Volume> dirt(Berm berm, Length height) {
+    return dirt(Outlines.of(berm), height);
+  }
+
+  private static Computed<Volume> dirt(Outline outline, Length height) {
+    return tankyard.engine.tanks.Berm.dirt(LaidLine.feet(outline.lengthM()), height);
+  }
+
+  private static Area squareFeet(double squareMetres) {
+    return Area.ofSquareFeet(Unit.SQUARE_FOOT.fromSi(squareMetres));
   }
 }

@@ -94,7 +94,8 @@ public record Clearance(String from, Kind kind, String to, Computed<Length> clea
                 Term.of("b", "half of " + b.name(), LaidLine.feet(radiusM(b)), Unit.FOOT)));
   }
 
-  private static double radiusM(Thing thing) {
+  /** Half of what a thing covers on the map; 0 for what has no size there. */
+  static double radiusM(Thing thing) {
     if (thing instanceof Tank tank) {
       return tank.diameter().metres() / 2;
     }

@@ -48,24 +48,26 @@ public final class Berm {
 
   /**
    * Dirt in a berm of that height round the inside: its section times the length of its middle,
-   * which runs round outside its inner foot. As it lies settled: loose dirt takes more room.
+   * which runs round outside its inner foot, the corners rounded. As it lies settled: loose dirt
+   * takes more room.
+   *
+   * @param around along its inner foot
    */
-  public static Computed<Volume> dirt(Length length, Length width, Length height) {
+  public static Computed<Volume> dirt(Length around, Length height) {
     double h = height.toFeet();
     double foot = CREST_FT + 2 * SIDE * h;
-    double around = 2 * (length.toFeet() + width.toFeet()) + 4 * foot;
-    double cubicFeet = h * (CREST_FT + SIDE * h) * around;
+    double middle = around.toFeet() + Math.PI * foot;
+    double cubicFeet = h * (CREST_FT + SIDE * h) * middle;
     return Computed.of(
         Volume.of(cubicFeet / 27, Unit.CUBIC_YARD),
         () ->
             Working.of(
                 "Dirt in the berm",
                 "V",
-                "h*(2+1.5*h)*(2*(L+W)+4*(2+3*h))/27",
+                "h*(2+1.5*h)*(P+pi*(2+3*h))/27",
                 Unit.CUBIC_YARD,
                 DIRT,
-                Term.of("L", "length inside", length, Unit.FOOT),
-                Term.of("W", "width inside", width, Unit.FOOT),
+                Term.of("P", "round the inside", around, Unit.FOOT),
                 Term.of("h", "height", height, Unit.FOOT)));
   }
 }

@@ -61,6 +61,8 @@ class HalfDrawnLeaseTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         Practice.usual(),
         Prices.none(),
         List.of(),

@@ -87,7 +87,7 @@ class SizeTest {
   private static Lease blankLease() throws Exception {
     String text =
         """
-        {"format": "tankyard-lease", "version": 1, "name": "Blank", "note": "", "site": {},
+        {"format": "tankyard-lease", "version": 2, "name": "Blank", "note": "", "site": {},
          "fluids": {"oil": {"value": 36, "unit": "°API"}, "brine": {"value": 1.06, "unit": "SG"}}}
         """;
     return LeaseFiles.read(

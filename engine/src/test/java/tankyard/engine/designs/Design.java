@@ -149,6 +149,6 @@ final class Design {
   }
 
   double bermFeet() {
-    return BermResult.of(survey.lease()).orElseThrow().needed().value().toFeet();
+    return BermResult.of(survey.lease()).get(0).needed().value().toFeet();
   }
 }

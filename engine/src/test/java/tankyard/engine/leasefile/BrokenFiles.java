@@ -215,7 +215,7 @@ final class BrokenFiles {
   }
 
   private void heads() {
-    change("wrong version", "/version", "version 2", t -> t.put("version", 2));
+    change("wrong version", "/version", "version 3", t -> t.put("version", 3));
     change("wrong version", "/version", "\"1\"", t -> t.put("version", "1"));
     change("wrong version", "/version", "0", t -> t.put("version", 0));
     change("wrong version", "/version", "1.5", t -> t.put("version", 1.5));

@@ -39,13 +39,13 @@ final class BrokenTexts {
   }
 
   private void slips() {
-    swap("no comma", "\"version\": 1,", "\"version\": 1", "'\"'");
+    swap("no comma", "\"version\": 2,", "\"version\": 2", "'\"'");
     swap("comma too many", QUANTITY, "{\"value\": 24, \"unit\": \"in\",}", "'}'");
-    swap("comma too many", "\"version\": 1,", "\"version\": 1,,", "','");
-    swap("no colon", "\"version\": 1,", "\"version\" 1,", "'1'");
+    swap("comma too many", "\"version\": 2,", "\"version\": 2,,", "','");
+    swap("no colon", "\"version\": 2,", "\"version\" 2,", "'2'");
     swap("single quotes", "\"name\":", "'name':", "'");
     swap("name without quotes", "\"name\":", "name:", "'n'");
-    swap("remark", "\"version\": 1,", "\"version\": 1, // first", "'/'");
+    swap("remark", "\"version\": 2,", "\"version\": 2, // first", "'/'");
     swap("NaN", QUANTITY, "{\"value\": NaN, \"unit\": \"in\"}", "NaN");
     swap("infinity", QUANTITY, "{\"value\": -Infinity, \"unit\": \"in\"}", "");
     swap("infinity", QUANTITY, "{\"value\": Infinity, \"unit\": \"in\"}", "Infinity");
@@ -55,8 +55,8 @@ final class BrokenTexts {
     swap("endless number", QUANTITY, "{\"value\": 1" + "0".repeat(500) + "}", "");
     swap("line end in text", "\"format\": \"", "\"format\": \"\n", "a line end");
     swap("odd escape", "\"format\": \"", "\"format\": \"\\q", "");
-    swap("no such word", "\"version\": 1,", "\"version\": one,", "one");
-    twice("version", "\"version\": 1,", "\"version\": 1, \"version\": 1,", "/version");
+    swap("no such word", "\"version\": 2,", "\"version\": one,", "one");
+    twice("version", "\"version\": 2,", "\"version\": 2, \"version\": 2,", "/version");
     twice("unit", QUANTITY, "{\"value\": 24, \"unit\": \"in\", \"unit\": \"ft\"}", null);
     files.add(BrokenFile.text("junk at the end", good + "}", "}"));
     files.add(BrokenFile.text("junk at the end", good + good, "after the end"));

@@ -14,7 +14,7 @@ final class FieldPage {
       """
       # Every field of a lease file
 
-      Written by `FieldPageTest` from `schema/lease-1.schema.json`, the records and the limits; a test fails
+      Written by `FieldPageTest` from `schema/lease-2.schema.json`, the records and the limits; a test fails
       when it is out of date. To write it anew:
 
           mvn -pl engine test -Dtest=FieldPageTest -Dfields.write=true

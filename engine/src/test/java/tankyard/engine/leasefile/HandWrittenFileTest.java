@@ -18,7 +18,7 @@ import tankyard.engine.units.Unit;
 class HandWrittenFileTest {
   private static final String LEAST =
       """
-      {"format": "tankyard-lease", "version": 1, "site": {},
+      {"format": "tankyard-lease", "version": 2, "site": {},
        "fluids": {"oil": "36 API", "brine": "1.06 SG"}, "extra": 1
       """;
 
@@ -66,7 +66,7 @@ class HandWrittenFileTest {
 
   @Test
   void everyProblemOfOneCheckIsListed() {
-    assertThatThrownBy(() -> read("{\"format\": \"tankyard-lease\", \"version\": 1}"))
+    assertThatThrownBy(() -> read("{\"format\": \"tankyard-lease\", \"version\": 2}"))
         .isInstanceOfSatisfying(
             LeaseFileException.class,
             e ->

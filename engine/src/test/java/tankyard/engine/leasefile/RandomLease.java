@@ -15,7 +15,6 @@ import tankyard.engine.lease.GunBarrelBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.OwnPipe;
-import tankyard.engine.lease.PowerPole;
 import tankyard.engine.lease.Regulator;
 import tankyard.engine.lease.RegulatorBuilder;
 import tankyard.engine.lease.Separator;
@@ -59,7 +58,7 @@ final class RandomLease {
 
   private Lease lease() {
     Lease lease = (Lease) record(Lease.class);
-    things = lease.things().filter(t -> !(t instanceof PowerPole)).map(Thing::id).toList();
+    things = lease.things().filter(Thing::takesLines).map(Thing::id).toList();
     if (things.size() < 2) {
       return lease().withUnknowns(Unknowns.none());
     }
@@ -96,11 +95,15 @@ final class RandomLease {
       return value(owner, field);
     }
     List<Object> items = new ArrayList<>();
-    int size = field.type() == Line.class ? 0 : random.nextInt(4);
+    int size = field.type() == Line.class ? 0 : random.nextInt(4) + fewest(field);
     for (int i = 0; i < size; i++) {
       items.add(value(owner, field));
     }
     return items;
+  }
+
+  private static int fewest(RecordShape.Field field) {
+    return field.name().equals("corners") ? 3 : 0;
   }
 
   private Object value(Class<?> owner, RecordShape.Field field) {

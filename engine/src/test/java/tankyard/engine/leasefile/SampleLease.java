@@ -51,6 +51,8 @@ final class SampleLease {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        List.of(),
         List.of(flowLine()),
         List.of(
             new DesignCase(

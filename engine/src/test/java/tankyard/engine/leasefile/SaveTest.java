@@ -66,7 +66,7 @@ class SaveTest {
   @Test
   void aLeaseOfANewerVersionIsKeptAsideToo() throws Exception {
     String newer =
-        LeaseFiles.toJson(SampleLease.small()).replace("\"version\": 1", "\"version\": 2");
+        LeaseFiles.toJson(SampleLease.small()).replace("\"version\": 2", "\"version\": 3");
     Files.writeString(file, newer);
 
     LeaseFiles.save(SampleLease.small(), file);

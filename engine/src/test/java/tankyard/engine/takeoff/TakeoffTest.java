@@ -8,13 +8,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.BermBuilder;
 import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.LineBuilder;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Quote;
-import tankyard.engine.lease.Site;
 import tankyard.engine.lease.Status;
 import tankyard.engine.units.Length;
 
@@ -173,49 +173,46 @@ class TakeoffTest {
 
   /**
    * By hand: the tank's 1178 ft3 stand 0.79 ft high on 1500 ft2, so 1 ft is built: 2 ft crest, 5 ft
-   * foot, section 3.5 ft2, 2(50 + 30) + 20 = 180 ft round.
+   * foot, section 3.5 ft2, 2(50 + 30) + 5 pi = 175.7 ft round.
    */
   @Test
   void aBermOfNoHeightIsTakenAsHighAsItsTankAsks() {
-    TakeoffLine dirt = dirt(Optional.empty());
-    assertThat(dirt.drawn()).isCloseTo(3.5 * 180 / 27, within(1e-9));
-    assertThat(dirt.bought()).isEqualTo(24);
-    assertThat(dirt.causes()).containsExactly("OT1");
+    TakeoffLine dirt = dirt(Status.NEW, Optional.empty());
+    assertThat(dirt.drawn()).isCloseTo(3.5 * (160 + 5 * Math.PI) / 27, within(1e-9));
+    assertThat(dirt.bought()).isEqualTo(23);
+    assertThat(dirt.causes()).containsExactly("BM1", "OT1");
     assertThat(dirt.status()).isEqualTo(Status.NEW);
   }
 
   @Test
   void aBermThatStandsIsThereAlready() {
-    assertThat(dirt(Optional.of(Length.ofFeet(2))).status()).isEqualTo(Status.HAVE);
+    assertThat(dirt(Status.HAVE, Optional.of(Length.ofFeet(2))).status()).isEqualTo(Status.HAVE);
   }
 
-  /** By hand: 2 ft high, 2 ft crest, 8 ft foot, section 10 ft2, 2(50 + 30) + 32 = 192 ft round. */
+  /**
+   * By hand: 2 ft high, 2 ft crest, 8 ft foot, section 10 ft2, 2(50 + 30) + 8 pi = 185 ft round.
+   */
   @Test
   void aBermOfAHeightIsCountedByIt() {
-    assertThat(dirt(Optional.of(Length.ofFeet(2))).drawn())
-        .isCloseTo(10.0 * 192 / 27, within(1e-9));
+    assertThat(dirt(Status.NEW, Optional.of(Length.ofFeet(2))).drawn())
+        .isCloseTo(10.0 * (160 + 8 * Math.PI) / 27, within(1e-9));
   }
 
-  private TakeoffLine dirt(Optional<Length> height) {
+  private TakeoffLine dirt(Status status, Optional<Length> height) {
     Berm berm =
-        new Berm(
-            MapPoint.ofFeet(1020, 280),
-            Length.ofFeet(50),
-            Length.ofFeet(30),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            height);
-    Site site = lease.site();
-    Site bermed =
-        new Site(
-            site.datum(),
-            site.altitude(),
-            site.groundSummer(),
-            site.groundWinter(),
-            site.heightAccuracy(),
-            Optional.of(berm));
-    return takeoff(lease.withSite(bermed)).stream()
+        BermBuilder.builder()
+            .id("BM1")
+            .name("Berm")
+            .corners(
+                List.of(
+                    MapPoint.ofFeet(1020, 280),
+                    MapPoint.ofFeet(1070, 280),
+                    MapPoint.ofFeet(1070, 310),
+                    MapPoint.ofFeet(1020, 310)))
+            .status(status)
+            .height(height)
+            .build();
+    return takeoff(lease.with(berm)).stream()
         .filter(l -> l.kind() == TakeoffKind.PAD_AND_BERM && !l.comesWith())
         .findFirst()
         .orElseThrow();

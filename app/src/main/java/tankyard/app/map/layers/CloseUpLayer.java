@@ -8,7 +8,8 @@ import tankyard.app.map.plan.CloseUp;
 /** Draws the battery a second time, larger, in the corner of a map of the whole lease. */
 public final class CloseUpLayer implements Layer {
   private static final List<Layer> INSIDE =
-      List.of(new LineLayer(), new WireLayer(), new ThingLayer(), new LabelLayer());
+      List.of(
+          new OutlineLayer(), new LineLayer(), new WireLayer(), new ThingLayer(), new LabelLayer());
   private static final double REACH_PX = 14;
 
   @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
+import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Badge;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
@@ -13,8 +14,10 @@ import tankyard.app.map.plan.LabelPlacer;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
 import tankyard.app.map.plan.PlanMark;
+import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.plan.SymbolSize;
+import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
 
 /**
@@ -53,6 +56,7 @@ public final class LabelLayer implements Layer {
               thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || isLit(p, thing.id()))
           .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
           .forEach(thing -> thing(p, placer, thing));
+      p.plan().outlines().forEach(outline -> outline(p, placer, outline));
       p.plan().lines().stream()
           .sorted(Comparator.comparing((PlanLine l) -> !isLit(p, l.id())))
           .forEach(line -> line(p, placer, line));
@@ -89,7 +93,7 @@ public final class LabelLayer implements Layer {
       case SEPARATOR, GUN_BARREL -> 2;
       case OIL_TANK, WATER_TANK, INJECTION_PUMP, INJECTION_WELL -> 3;
       case WELL -> 4;
-      case TEE, POWER_POLE -> 5;
+      case TEE, POWER_POLE, BERM, LANDMARK -> 5;
     };
   }
 
@@ -179,6 +183,29 @@ public final class LabelLayer implements Layer {
         placer.beside(x, y, new SymbolSize(12, 12, false), width, Lettering.PLATE_PX, true);
     box.ifPresent(b -> plate(p, mark.badge(), b.x(), b.y()));
     placer.keepFree(x, y, 12, 12);
+  }
+
+  private static void outline(Painting p, LabelPlacer placer, PlanOutline outline) {
+    if (!p.sees(outline.top())) {
+      return;
+    }
+    boolean lit = isLit(p, outline.id());
+    double width = Lettering.width(outline.name(), Lettering.NOTE);
+    SymbolSize spot = SymbolSize.of(ThingKind.LANDMARK, 0, 0, p.camera());
+    double x = p.camera().x(outline.top());
+    double y = p.camera().y(outline.top());
+    placer
+        .beside(x, y, spot, width, Lettering.LINE_PX, lit)
+        .ifPresent(
+            box ->
+                Lettering.write(
+                    p.g(),
+                    outline.name(),
+                    Lettering.NOTE,
+                    box.x(),
+                    box.y(),
+                    outline.water() ? p.inks().of(Service.WATER_LEG) : p.inks().quiet(),
+                    p.inks().paper()));
   }
 
   private static void line(Painting p, LabelPlacer placer, PlanLine line) {

@@ -21,7 +21,7 @@ public final class LineLayer implements Layer {
     p.plan().lines().forEach(line -> line(p, line));
     p.plan().lines().stream()
         .filter(line -> p.picked().contains(line.id()))
-        .forEach(line -> corners(p, line));
+        .forEach(line -> Handles.of(p, line));
   }
 
   private static void halo(Painting p, PlanLine line) {
@@ -96,20 +96,6 @@ public final class LineLayer implements Layer {
       double y = p.camera().y(at);
       g.strokeLine(x - 3, y - 3, x + 3, y + 3);
       g.strokeLine(x - 3, y + 3, x + 3, y - 3);
-    }
-  }
-
-  private static void corners(Painting p, PlanLine line) {
-    GraphicsContext g = p.g();
-    for (int i = 0; i < line.corners(); i++) {
-      double x = p.camera().x(line.corner(i));
-      double y = p.camera().y(line.corner(i));
-      g.setFill(p.inks().paper());
-      g.setStroke(p.inks().ink());
-      g.setLineWidth(1.4);
-      g.setLineDashes();
-      g.fillRect(x - 4, y - 4, 8, 8);
-      g.strokeRect(x - 4, y - 4, 8, 8);
     }
   }
 }

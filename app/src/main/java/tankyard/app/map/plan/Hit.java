@@ -3,8 +3,8 @@ package tankyard.app.map.plan;
 /**
  * What lies under a point on the screen.
  *
- * @param id of the thing or line; empty for nothing
- * @param index of the corner or of the leg of a line
+ * @param id of what was hit; empty for nothing
+ * @param index of the corner, or of the leg of a line or outline
  */
 public record Hit(What what, String id, int index) {
   /** What was hit. */
@@ -12,7 +12,8 @@ public record Hit(What what, String id, int index) {
     NOTHING,
     THING,
     CORNER,
-    LINE
+    LINE,
+    OUTLINE
   }
 
   static final Hit NOTHING = new Hit(What.NOTHING, "", 0);

@@ -2,15 +2,18 @@ package tankyard.app.map.plan;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Finds what lies under a point on the screen. Things lie above lines, and the corners of a picked
- * line above both, since only they can be dragged there.
+ * Finds what lies under a point on the screen. Things lie above lines and lines above outlines, and
+ * the corners of what is picked above all, since only they can be dragged there.
  */
 public final class HitTester {
   private static final double THING_SLACK_PX = 4;
   private static final double CORNER_PX = 8;
   private static final double LINE_PX = 6;
+  private static final double SPOT_PX = 10;
 
   private final Plan plan;
   private final Camera camera;
@@ -26,20 +29,24 @@ public final class HitTester {
       return corner;
     }
     Hit thing = thing(x, y);
-    return thing.isNothing() ? line(x, y) : thing;
+    if (!thing.isNothing()) {
+      return thing;
+    }
+    Hit line = line(x, y);
+    return line.isNothing() ? outline(x, y) : line;
   }
 
   private Hit corner(double x, double y, Collection<String> picked) {
-    for (PlanLine line : plan.lines()) {
-      if (picked.contains(line.id())) {
-        for (int i = 0; i < line.corners(); i++) {
-          if (distancePx(line.corner(i), x, y) <= CORNER_PX) {
-            return new Hit(Hit.What.CORNER, line.id(), i);
-          }
-        }
-      }
-    }
-    return Hit.NOTHING;
+    return Stream.<List<? extends Cornered>>of(plan.lines(), plan.outlines())
+        .flatMap(List::stream)
+        .filter(way -> picked.contains(way.id()))
+        .flatMap(
+            way ->
+                IntStream.range(0, way.corners())
+                    .filter(i -> distancePx(way.corner(i), x, y) <= CORNER_PX)
+                    .mapToObj(i -> new Hit(Hit.What.CORNER, way.id(), i)))
+        .findFirst()
+        .orElse(Hit.NOTHING);
   }
 
   /** The nearest thing whose outline or symbol is under the point. */
@@ -62,14 +69,31 @@ public final class HitTester {
 
   /** The nearest line, with the leg that is under the point. */
   public Hit line(double x, double y) {
+    return nearestLeg(plan.lines(), Hit.What.LINE, x, y);
+  }
+
+  /** The nearest side of an outline, or an outline that is a single spot. */
+  private Hit outline(double x, double y) {
+    Hit side = nearestLeg(plan.outlines(), Hit.What.OUTLINE, x, y);
+    if (!side.isNothing()) {
+      return side;
+    }
+    return plan.outlines().stream()
+        .filter(o -> o.corners() == 1 && distancePx(o.corner(0), x, y) <= SPOT_PX)
+        .findFirst()
+        .map(o -> new Hit(Hit.What.OUTLINE, o.id(), 0))
+        .orElse(Hit.NOTHING);
+  }
+
+  private Hit nearestLeg(List<? extends Cornered> ways, Hit.What what, double x, double y) {
     Hit nearest = Hit.NOTHING;
     double least = LINE_PX;
-    for (PlanLine line : plan.lines()) {
-      for (int i = 0; i < line.legs(); i++) {
-        double distance = distancePx(foot(line, i, x, y), x, y);
+    for (Cornered way : ways) {
+      for (int i = 0; i < way.legs(); i++) {
+        double distance = distancePx(foot(way, i, x, y), x, y);
         if (distance <= least) {
           least = distance;
-          nearest = new Hit(Hit.What.LINE, line.id(), i);
+          nearest = new Hit(what, way.id(), i);
         }
       }
     }
@@ -77,9 +101,9 @@ public final class HitTester {
   }
 
   /** The point of a leg that is nearest to a point on the screen. */
-  public MapSpot foot(PlanLine line, int leg, double x, double y) {
-    MapSpot a = line.spots().get(leg);
-    MapSpot b = line.spots().get(leg + 1);
+  public MapSpot foot(Cornered way, int leg, double x, double y) {
+    MapSpot a = way.legStart(leg);
+    MapSpot b = way.legEnd(leg);
     MapSpot p = camera.spot(x, y);
     double east = b.eastM() - a.eastM();
     double north = b.northM() - a.northM();
@@ -91,13 +115,16 @@ public final class HitTester {
     return a.towards(b, Math.max(0, Math.min(1, share)));
   }
 
-  /** Things whose middle, and lines whose every spot, lie in a box. */
+  /** Things whose middle, and lines and outlines whose every spot, lie in a box. */
   public List<String> inside(MapBox box) {
     List<String> found = new java.util.ArrayList<>();
     plan.things().stream().filter(t -> box.contains(t.at())).forEach(t -> found.add(t.id()));
     plan.lines().stream()
         .filter(l -> l.spots().stream().allMatch(box::contains))
         .forEach(l -> found.add(l.id()));
+    plan.outlines().stream()
+        .filter(o -> o.spots().stream().allMatch(box::contains))
+        .forEach(o -> found.add(o.id()));
     return found;
   }
 

@@ -20,22 +20,46 @@ public record PlanLine(
     Status status,
     int way,
     String note,
-    String spoken) {
+    String spoken)
+    implements Cornered {
   public PlanLine {
     spots = List.copyOf(spots);
   }
 
+  @Override
   public int legs() {
     return spots.size() - 1;
   }
 
+  @Override
   public int corners() {
     return spots.size() - 2;
   }
 
   /** The spot of a corner of the route, from 0. */
+  @Override
   public MapSpot corner(int index) {
     return spots.get(index + 1);
+  }
+
+  @Override
+  public MapSpot before(int corner) {
+    return spots.get(corner);
+  }
+
+  @Override
+  public MapSpot legStart(int leg) {
+    return spots.get(leg);
+  }
+
+  @Override
+  public MapSpot legEnd(int leg) {
+    return spots.get(leg + 1);
+  }
+
+  @Override
+  public int cornerOn(int leg) {
+    return leg;
   }
 
   public double metres() {

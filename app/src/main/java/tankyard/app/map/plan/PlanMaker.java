@@ -10,13 +10,16 @@ import java.util.stream.Stream;
 import tankyard.app.edit.ThingKind;
 import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.lease.GunBarrel;
+import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Outlined;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.SpotHeight;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.study.Outlines;
 import tankyard.engine.units.UnitSystem;
 
 /** Makes the plan of a lease, with the results of one design case where there are any. */
@@ -49,8 +52,9 @@ public final class PlanMaker {
         lease.lines().stream().map(this::line).flatMap(Optional::stream).toList();
     List<PlanMark> marks = lines.stream().flatMap(l -> results.marks(l).stream()).toList();
     return new Plan(
-        lease.things().map(this::thing).toList(),
+        lease.things().filter(t -> !(t instanceof Outlined)).map(this::thing).toList(),
         lines,
+        lease.outlines().map(this::outline).toList(),
         lease.motorDriven().flatMap(this::wire).toList(),
         marks,
         lease.spotHeights().stream().map(this::height).toList());
@@ -61,6 +65,27 @@ public final class PlanMaker {
         .map(
             pole ->
                 new PlanWire(pole.id(), MapSpot.of(pole.at()), motor.id(), MapSpot.of(motor.at())));
+  }
+
+  private PlanOutline outline(Outlined thing) {
+    return new PlanOutline(
+        thing.id(),
+        thing.name(),
+        ThingKind.of(thing),
+        thing.corners().stream().map(MapSpot::of).toList(),
+        thing.closes(),
+        thing instanceof Landmark l && l.what().isWater(),
+        thing.status(),
+        thing instanceof Landmark l ? setback(l) : List.of(),
+        spoken(thing, results.notes(thing), List.of()));
+  }
+
+  private static List<List<MapSpot>> setback(Landmark landmark) {
+    return landmark.setback().stream()
+        .filter(far -> landmark.status().stays() && far.metres() > 0)
+        .flatMap(far -> Outlines.of(landmark).within(far.metres()).stream())
+        .map(ring -> ring.stream().map(c -> new MapSpot(c[0], c[1])).toList())
+        .toList();
   }
 
   private PlanThing thing(Thing thing) {

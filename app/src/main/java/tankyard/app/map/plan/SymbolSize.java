@@ -32,10 +32,10 @@ public record SymbolSize(double widthPx, double heightPx, boolean toScale) {
 
   private static double leastPx(ThingKind kind) {
     return switch (kind) {
-      case WELL, POWER_POLE -> 13;
+      case WELL, POWER_POLE, LANDMARK -> 13;
       case TEE -> 9;
       case SEPARATOR -> 24;
-      case GUN_BARREL, OIL_TANK, WATER_TANK -> 18;
+      case GUN_BARREL, OIL_TANK, WATER_TANK, BERM -> 18;
       case INJECTION_PUMP, INJECTION_WELL -> 16;
     };
   }

@@ -17,7 +17,7 @@ final class MoveDrag implements Drag {
   MoveDrag(MapDesk desk, String grabbedId, MapSpot from, String gesture) {
     this.desk = desk;
     this.ids = desk.selection().ids();
-    this.grabbed = desk.plan().thing(grabbedId).orElseThrow().at();
+    this.grabbed = desk.plan().hold(grabbedId).orElseThrow();
     this.from = from;
     this.gesture = gesture;
   }

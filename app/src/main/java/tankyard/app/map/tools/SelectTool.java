@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.app.edit.AddCorner;
 import tankyard.app.edit.Gesture;
+import tankyard.app.map.plan.Cornered;
 import tankyard.app.map.plan.Ghost;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.MapBox;
 import tankyard.app.map.plan.MapSpot;
-import tankyard.app.map.plan.PlanLine;
 
 /** Nothing in hand: a press picks, a drag moves what is picked or draws a box around more. */
 public final class SelectTool implements Tool {
@@ -38,9 +38,9 @@ public final class SelectTool implements Tool {
     boxing = false;
     narrowOnRelease = false;
     hit = desk.hits().at(pointer.x(), pointer.y(), desk.selection().ids());
-    if (hit.what() == Hit.What.LINE && pointer.clicks() == 2) {
+    if (isWay(hit) && pointer.clicks() == 2) {
       bend(pointer);
-    } else if (hit.what() == Hit.What.THING || hit.what() == Hit.What.LINE) {
+    } else if (hit.what() == Hit.What.THING || isWay(hit)) {
       pick(pointer);
     }
   }
@@ -55,15 +55,22 @@ public final class SelectTool implements Tool {
     }
   }
 
-  /** A double click on a line bends it there. */
+  private static boolean isWay(Hit hit) {
+    return hit.what() == Hit.What.LINE || hit.what() == Hit.What.OUTLINE;
+  }
+
+  /** A double click on a line or a side bends it there. */
   private void bend(Pointer pointer) {
-    PlanLine line = desk.plan().line(hit.id()).orElseThrow();
-    MapSpot foot = desk.hits().foot(line, hit.index(), pointer.x(), pointer.y());
+    Cornered way = desk.plan().cornered(hit.id()).orElseThrow();
+    if (way.legs() == 0) {
+      return;
+    }
+    int corner = way.cornerOn(hit.index());
+    MapSpot foot = desk.hits().foot(way, hit.index(), pointer.x(), pointer.y());
     MapSpot at = desk.snapper().round(foot);
     desk.selection().select(hit.id());
-    desk.edit(
-        new AddCorner(hit.id(), hit.index(), at.toMapPoint(desk.lengthUnit()), Optional.empty()));
-    hit = new Hit(Hit.What.CORNER, hit.id(), hit.index());
+    desk.edit(new AddCorner(hit.id(), corner, at.toMapPoint(desk.lengthUnit()), Optional.empty()));
+    hit = new Hit(Hit.What.CORNER, hit.id(), corner);
   }
 
   @Override
@@ -82,7 +89,7 @@ public final class SelectTool implements Tool {
 
   private void start() {
     switch (hit.what()) {
-      case THING ->
+      case THING, OUTLINE ->
           drag = Optional.of(new MoveDrag(desk, hit.id(), spot(pressed), Gesture.start()));
       case CORNER ->
           drag = Optional.of(new CornerDrag(desk, hit.id(), hit.index(), Gesture.start()));

@@ -51,7 +51,10 @@ import tankyard.engine.checks.site.DiagnosesCheck;
 import tankyard.engine.checks.site.DigCheck;
 import tankyard.engine.checks.site.GasInTheAirCheck;
 import tankyard.engine.checks.site.HotWorkCheck;
+import tankyard.engine.checks.site.SetbackShortCheck;
+import tankyard.engine.checks.site.SetbackUnknownCheck;
 import tankyard.engine.checks.site.SpillPlanCheck;
+import tankyard.engine.checks.tanks.BermCrossedCheck;
 import tankyard.engine.checks.tanks.BermHeightCheck;
 import tankyard.engine.checks.tanks.BermMissingCheck;
 import tankyard.engine.checks.tanks.BermToBuildCheck;
@@ -137,6 +140,7 @@ public final class AllChecks {
           new LoadCheck(),
           new BermHeightCheck(),
           new BermMissingCheck(),
+          new BermCrossedCheck(),
           new BermToBuildCheck(),
           new PermitPressureCheck(),
           new PermitRateCheck(),
@@ -158,6 +162,8 @@ public final class AllChecks {
           new DigCheck(),
           new DeepTrenchCheck(),
           new SpillPlanCheck(),
+          new SetbackShortCheck(),
+          new SetbackUnknownCheck(),
           new AskFirstCheck());
 
   private AllChecks() {}

@@ -22,13 +22,11 @@ public final class BermHeightCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return evidence
-        .yard()
-        .berm()
+    return evidence.yard().berms().stream()
         .filter(berm -> berm.built().isPresent())
         .filter(berm -> berm.built().get().metres() < berm.needed().value().metres())
-        .map(berm -> List.of(finding(evidence, berm)))
-        .orElse(List.of());
+        .map(berm -> finding(evidence, berm))
+        .toList();
   }
 
   private Finding finding(Evidence evidence, BermResult berm) {
@@ -36,8 +34,9 @@ public final class BermHeightCheck implements Check {
     return Finding.of(
             id(),
             Severity.FIX,
-            "",
-            "The berm is "
+            berm.bermId(),
+            evidence.nameOf(berm.bermId())
+                + " is "
                 + feet.value()
                 + " high; "
                 + evidence.nameOf(berm.largestTankId())

@@ -1,16 +1,17 @@
 package tankyard.engine.checks.tanks;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Stream;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Berm;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.study.Outlines;
 import tankyard.engine.study.Shell;
 
-/** Tanks with no berm round them. */
+/** Tanks, or the vessels beside them, with no berm round them. */
 public final class BermMissingCheck implements Check {
 
   @Override
@@ -20,23 +21,21 @@ public final class BermMissingCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    List<Shell> tanks = Shell.of(evidence.lease());
-    Optional<Berm> berm = evidence.lease().site().berm();
-    if (tanks.isEmpty()) {
+    Lease lease = evidence.lease();
+    List<Berm> berms = lease.berms().stream().filter(berm -> berm.status().stays()).toList();
+    if (Shell.of(lease).isEmpty()) {
       return List.of();
     }
-    if (berm.isEmpty()) {
+    if (berms.isEmpty()) {
       return List.of(
           finding(
               "", "No berm is drawn round the tanks: what spills runs where the ground falls."));
     }
-    List<Finding> found = new ArrayList<>();
-    for (Shell tank : tanks) {
-      if (!berm.get().contains(tank.at())) {
-        found.add(finding(tank.id(), tank.name() + " stands outside the berm."));
-      }
-    }
-    return found;
+    return Stream.concat(lease.tanks().stream(), lease.vessels())
+        .filter(thing -> thing.status().stays())
+        .filter(thing -> berms.stream().noneMatch(berm -> Outlines.holds(berm, thing.at())))
+        .map(thing -> finding(thing.id(), thing.name() + " stands outside the berm."))
+        .toList();
   }
 
   private Finding finding(String thingId, String words) {

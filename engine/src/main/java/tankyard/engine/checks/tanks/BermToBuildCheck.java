@@ -19,12 +19,10 @@ public final class BermToBuildCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return evidence
-        .yard()
-        .berm()
+    return evidence.yard().berms().stream()
         .filter(berm -> berm.built().isEmpty())
-        .map(berm -> List.of(finding(evidence, berm)))
-        .orElse(List.of());
+        .map(berm -> finding(evidence, berm))
+        .toList();
   }
 
   private Finding finding(Evidence evidence, BermResult berm) {
@@ -32,8 +30,9 @@ public final class BermToBuildCheck implements Check {
     return Finding.of(
             id(),
             Severity.NOTE,
-            "",
-            "The berm needs "
+            berm.bermId(),
+            evidence.nameOf(berm.bermId())
+                + " needs "
                 + Versus.print(needed, Unit.FOOT, 2)
                 + " for "
                 + evidence.nameOf(berm.largestTankId())

@@ -9,12 +9,13 @@ final class BermSection {
   private BermSection() {}
 
   static List<Section> of(Draft draft) {
-    return draft.results().yard().berm().map(b -> section(draft, b)).stream().toList();
+    return draft.results().yard().berms().stream().map(b -> section(draft, b)).toList();
   }
 
   private static Section section(Draft draft, BermResult berm) {
+    String name = draft.nameOf(berm.bermId());
     Draft.Shown needed =
-        draft.headline("Berm: height needed", Figure.HEIGHT, Rounding.UP, berm.needed());
+        draft.headline(name + ": height needed", Figure.HEIGHT, Rounding.UP, berm.needed());
     String built =
         berm.built()
             .map(
@@ -27,11 +28,12 @@ final class BermSection {
                 " No height is drawn: build it to "
                     + draft.words(Figure.HEIGHT, berm.toBuild())
                     + " after it has settled.");
-    Draft.Shown dirt = draft.headline("Berm: dirt in it", Figure.DIRT, Rounding.UP, berm.dirt());
+    Draft.Shown dirt = draft.headline(name + ": dirt in it", Figure.DIRT, Rounding.UP, berm.dirt());
     return Section.of(
-        "Berm",
+        name,
         new Block.Words(
-            "To hold "
+            draft.words(Figure.GROUND, berm.inside())
+                + " lie inside. To hold "
                 + draft.nameOf(berm.largestTankId())
                 + ", the largest tank in it, and the rain, its walls must stand "
                 + needed.words()

@@ -17,6 +17,7 @@ public enum Figure {
   /** A pressure under a tank's roof. */
   OUNCES(Unit.OUNCE_PER_SQUARE_INCH, 2, Unit.KILOPASCAL, 3),
   DISTANCE(Unit.FOOT, 0, Unit.METRE, 0),
+  GROUND(Unit.SQUARE_FOOT, 0, Unit.SQUARE_METRE, 0),
   HEIGHT(Unit.FOOT, 2, Unit.METRE, 2),
   /** A height that is measured in inches. */
   SMALL(Unit.INCH, 1, Unit.MILLIMETRE, 0),

@@ -27,6 +27,7 @@ import tankyard.engine.study.Diagnosis;
 import tankyard.engine.study.PoleLoad;
 import tankyard.engine.study.PumpDrive;
 import tankyard.engine.study.SeparatorChoice;
+import tankyard.engine.study.Setback;
 import tankyard.engine.units.UnitSystem;
 import tankyard.engine.window.Window;
 
@@ -74,7 +75,8 @@ public final class ResultsJson {
         LeaseReport.headline(results, UnitSystem.FIELD),
         results.windows(),
         results.cases(),
-        results.yard().berm(),
+        results.yard().berms(),
+        results.yard().setbacks(),
         results.yard().power(),
         results.yard().drives(),
         Clearance.of(results.lease()),
@@ -98,7 +100,8 @@ public final class ResultsJson {
       List<String> headline,
       List<Window> windows,
       List<CaseResult> cases,
-      Optional<BermResult> berm,
+      List<BermResult> berms,
+      List<Setback> setbacks,
       List<PoleLoad> power,
       List<PumpDrive> drives,
       List<Clearance> clearances,

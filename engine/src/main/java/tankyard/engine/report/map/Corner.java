@@ -6,10 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Vessel;
 import tankyard.engine.lease.Well;
+import tankyard.engine.study.Outlines;
 
 /**
  * A part of the lease where things stand too close to be told apart at the map's scale.
@@ -27,7 +29,7 @@ record Corner(String title, List<Thing> things, Rectangle2D lease) {
   /** Every crowd of the lease, the largest first. */
   static List<Corner> of(Lease lease, Frame frame) {
     List<List<Thing>> crowds = new ArrayList<>();
-    for (Thing thing : lease.things().filter(t -> !(t instanceof Well)).toList()) {
+    for (Thing thing : Extent.standing(lease).stream().filter(t -> !(t instanceof Well)).toList()) {
       List<List<Thing>> near = crowds.stream().filter(c -> isNear(c, thing, frame)).toList();
       List<Thing> joined = new ArrayList<>();
       near.forEach(joined::addAll);
@@ -59,20 +61,13 @@ record Corner(String title, List<Thing> things, Rectangle2D lease) {
             .collect(Collectors.joining(" and "));
   }
 
-  /** The things, and the berm where one of them stands in it. */
+  /** The things, and the berms they stand in. */
   private static Rectangle2D around(List<Thing> things, Lease lease) {
-    Rectangle2D all = Extent.of(things.stream().map(Thing::at).toList());
-    return lease
-        .site()
-        .berm()
-        .map(b -> Extent.of(Extent.corners(b).toList()))
-        .filter(b -> things.stream().anyMatch(t -> contains(b, t)))
-        .map(all::createUnion)
-        .orElse(all);
-  }
-
-  private static boolean contains(Rectangle2D area, Thing thing) {
-    return area.contains(thing.at().east().metres(), thing.at().north().metres());
+    List<MapPoint> places = new ArrayList<>(things.stream().map(Thing::at).toList());
+    lease.berms().stream()
+        .filter(berm -> things.stream().anyMatch(t -> Outlines.holds(berm, t.at())))
+        .forEach(berm -> places.addAll(berm.corners()));
+    return Extent.of(places);
   }
 
   boolean holds(Thing thing) {

@@ -3,9 +3,9 @@ package tankyard.engine.report.map;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.stream.Stream;
-import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.MapPoint;
+import tankyard.engine.lease.Outlined;
 import tankyard.engine.lease.RoutePoint;
 import tankyard.engine.lease.SpotHeight;
 import tankyard.engine.lease.Thing;
@@ -18,19 +18,18 @@ final class Extent {
   private Extent() {}
 
   static Rectangle2D of(Lease lease) {
-    Stream<MapPoint> things = lease.things().map(Thing::at);
+    Stream<MapPoint> things = standing(lease).stream().map(Thing::at);
     Stream<MapPoint> routes =
         lease.lines().stream().flatMap(l -> l.route().stream()).map(RoutePoint::at);
     Stream<MapPoint> heights = lease.spotHeights().stream().map(SpotHeight::at);
-    Stream<MapPoint> berm = lease.site().berm().stream().flatMap(Extent::corners);
-    List<MapPoint> drawn = Stream.of(things, routes, berm).flatMap(s -> s).toList();
+    Stream<MapPoint> outlines = lease.outlines().flatMap(o -> o.corners().stream());
+    List<MapPoint> drawn = Stream.of(things, routes, outlines).flatMap(s -> s).toList();
     return of(drawn.isEmpty() ? heights.toList() : drawn);
   }
 
-  static Stream<MapPoint> corners(Berm berm) {
-    double east = berm.corner().east().toFeet() + berm.length().toFeet();
-    double north = berm.corner().north().toFeet() + berm.width().toFeet();
-    return Stream.of(berm.corner(), MapPoint.ofFeet(east, north));
+  /** The things with a symbol of their own, which is all that is not drawn corner by corner. */
+  static List<Thing> standing(Lease lease) {
+    return lease.things().filter(thing -> !(thing instanceof Outlined)).toList();
   }
 
   static Rectangle2D of(List<MapPoint> places) {

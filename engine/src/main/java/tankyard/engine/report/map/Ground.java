@@ -29,7 +29,7 @@ final class Ground {
             ? Optional.empty()
             : Optional.of(new GroundLayer(Contours.of(surface.facets()), palette, units))
                 .filter(l -> l.covers(frame));
-    List<Rectangle2D> things = lease.things().map(Ground::place).toList();
+    List<Rectangle2D> things = Extent.standing(lease).stream().map(Ground::place).toList();
     List<Spot> beside =
         layer.isPresent()
             ? List.of()

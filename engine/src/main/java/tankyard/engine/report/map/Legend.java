@@ -45,10 +45,15 @@ final class Legend {
       sample(g, service.words(), x, y);
       y += ROW;
     }
-    if (lease.site().berm().isPresent()) {
+    if (!lease.berms().isEmpty()) {
       g.setColor(palette.faint());
       g.setStroke(LineLook.BERM);
       sample(g, "berm", x, y);
+      y += ROW;
+    }
+    if (lease.landmarks().stream().anyMatch(l -> l.setback().isPresent())) {
+      OutlineLayer.setbackStroke(g, palette);
+      sample(g, "setback", x, y);
       y += ROW;
     }
     if (ground.contours().isPresent()) {
@@ -102,7 +107,7 @@ final class Legend {
   /** One thing of each kind. */
   private Map<String, Thing> kinds() {
     Map<String, Thing> kinds = new LinkedHashMap<>();
-    lease.things().forEach(t -> kinds.putIfAbsent(t.kind(), t));
+    Extent.standing(lease).forEach(t -> kinds.putIfAbsent(t.kind(), t));
     return kinds;
   }
 

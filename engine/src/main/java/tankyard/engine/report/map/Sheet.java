@@ -5,9 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Line;
-import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Tee;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.report.doc.Figure;
@@ -56,10 +54,10 @@ final class Sheet {
     Shape clip = g.getClip();
     g.clip(frame.page());
     ground.paint(g, frame, labels);
-    results.lease().site().berm().ifPresent(b -> berm(g, b));
+    new OutlineLayer(results.lease(), palette).paint(g, frame, labels);
     LineLayer lines = new LineLayer(results.lease(), palette);
     lines.paint(g, frame, labels);
-    List<Thing> things = results.lease().things().toList();
+    List<Thing> things = Extent.standing(results.lease());
     new ThingLayer(things, palette).paint(g, frame, labels);
     ground.paintSpots(g, frame);
     corners.forEach(c -> corner(g, c));
@@ -71,19 +69,6 @@ final class Sheet {
     g.setColor(palette.faint());
     g.setStroke(new BasicStroke(1));
     g.draw(frame.page());
-  }
-
-  private void berm(Graphics2D g, Berm berm) {
-    MapPoint corner = berm.corner();
-    Rectangle2D walls = new Rectangle2D.Double();
-    walls.setFrameFromDiagonal(
-        frame.at(corner),
-        frame.at(
-            corner.east().metres() + berm.length().metres(),
-            corner.north().metres() + berm.width().metres()));
-    g.setColor(palette.faint());
-    g.setStroke(LineLook.BERM);
-    g.draw(walls);
   }
 
   private void corner(Graphics2D g, Corner corner) {
