@@ -16,7 +16,6 @@ import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.MapSpot;
-import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.tools.MapDesk;
 import tankyard.engine.lease.Status;
@@ -221,7 +220,7 @@ final class MapMenu {
             .thing(id)
             .map(PlanThing::at)
             .or(() -> desk.plan().line(id).map(l -> l.along(0.5)))
-            .or(() -> desk.plan().outline(id).map(PlanOutline::top))
+            .or(() -> desk.plan().outline(id).map(o -> o.fromNorth().get(0)))
             .orElse(camera.centre());
     String name =
         desk.lease()

@@ -14,8 +14,7 @@ final class CornerRows {
   private CornerRows() {}
 
   static void fill(SheetForm sheet, Outlined outline) {
-    RowsBuilder<Lease> rows =
-        sheet.form.rows("corner", "Corners, in order round it", "", "East", "North");
+    RowsBuilder<Lease> rows = sheet.form.rows("corner", "Corners, in order", "", "East", "North");
     String id = outline.id();
     Part<Lease, List<MapPoint>> corners =
         new Part<>(
@@ -25,7 +24,7 @@ final class CornerRows {
       int index = i;
       boolean spare = outline.corners().size() > outline.fewestCorners();
       rows.row(
-          String.valueOf(i + 1),
+          (i + 1) + ".",
           corners.then(Part.item(i)),
           MapPoint.class,
           fields -> {

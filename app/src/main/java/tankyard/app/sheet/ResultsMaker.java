@@ -25,6 +25,7 @@ import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.lease.Well;
+import tankyard.engine.report.doc.Figure;
 import tankyard.engine.study.BermResult;
 import tankyard.engine.study.Clearance;
 import tankyard.engine.study.SeparatorChoice;
@@ -208,7 +209,7 @@ final class ResultsMaker {
             berm.needed()::working),
         new WorkedFact(
             "Dirt in it",
-            shown(berm.dirt()),
+            Figure.DIRT.words(berm.dirt().value(), figures.units(), Rounding.UP),
             "Settled: as high as it is drawn, else as it is to build.",
             berm.dirt()::working));
   }

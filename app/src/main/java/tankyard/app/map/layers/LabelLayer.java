@@ -185,17 +185,21 @@ public final class LabelLayer implements Layer {
     placer.keepFree(x, y, 12, 12);
   }
 
+  /** At the first of its corners, from the north, that has room beside it. */
   private static void outline(Painting p, LabelPlacer placer, PlanOutline outline) {
-    if (!p.sees(outline.top())) {
-      return;
-    }
     boolean lit = isLit(p, outline.id());
     double width = Lettering.width(outline.name(), Lettering.NOTE);
     SymbolSize spot = SymbolSize.of(ThingKind.LANDMARK, 0, 0, p.camera());
-    double x = p.camera().x(outline.top());
-    double y = p.camera().y(outline.top());
-    placer
-        .beside(x, y, spot, width, Lettering.LINE_PX, lit)
+    List<MapSpot> seen = outline.fromNorth().stream().filter(p::sees).toList();
+    seen.stream()
+        .flatMap(at -> beside(p, placer, at, spot, width, false).stream())
+        .findFirst()
+        .or(
+            () ->
+                seen.stream()
+                    .filter(at -> lit)
+                    .findFirst()
+                    .flatMap(at -> beside(p, placer, at, spot, width, true)))
         .ifPresent(
             box ->
                 Lettering.write(
@@ -206,6 +210,11 @@ public final class LabelLayer implements Layer {
                     box.y(),
                     outline.water() ? p.inks().of(Service.WATER_LEG) : p.inks().quiet(),
                     p.inks().paper()));
+  }
+
+  private static Optional<LabelPlacer.Box> beside(
+      Painting p, LabelPlacer placer, MapSpot at, SymbolSize spot, double width, boolean must) {
+    return placer.beside(p.camera().x(at), p.camera().y(at), spot, width, Lettering.LINE_PX, must);
   }
 
   private static void line(Painting p, LabelPlacer placer, PlanLine line) {

@@ -1,5 +1,6 @@
 package tankyard.app.map.plan;
 
+import java.util.Comparator;
 import java.util.List;
 import tankyard.app.edit.ThingKind;
 import tankyard.engine.lease.Status;
@@ -67,14 +68,8 @@ public record PlanOutline(
     return leg + 1;
   }
 
-  /** Where its name stands: its northernmost corner. */
-  public MapSpot top() {
-    MapSpot top = spots.get(0);
-    for (MapSpot spot : spots) {
-      if (spot.northM() > top.northM()) {
-        top = spot;
-      }
-    }
-    return top;
+  /** Its corners, the northernmost first: where its name may stand. */
+  public List<MapSpot> fromNorth() {
+    return spots.stream().sorted(Comparator.comparingDouble(s -> -s.northM())).toList();
   }
 }
