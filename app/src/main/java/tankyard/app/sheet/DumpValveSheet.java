@@ -1,6 +1,7 @@
 package tankyard.app.sheet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import tankyard.app.field.Fields;
@@ -9,6 +10,7 @@ import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.FloatType;
 import tankyard.engine.catalog.ValveType;
 import tankyard.engine.lease.DumpValve;
+import tankyard.engine.lease.DumpValve.Around;
 import tankyard.engine.lease.DumpValve.FloatBall;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
@@ -45,7 +47,21 @@ final class DumpValveSheet {
             "Bore of the seat: the float must pull it off against the pressure across it.")
         .unit(Unit.INCH, Unit.MILLIMETRE)
         .assumedFrom(lease -> "float not checked");
+    around(valve);
     floatBall(sheet, valve);
+  }
+
+  private static void around(Fields<Lease, DumpValve> valve) {
+    List<Optional<Around>> choices = new ArrayList<>();
+    choices.add(Optional.empty());
+    Arrays.stream(Around.values()).map(Optional::of).forEach(choices::add);
+    valve.choice(
+        "around",
+        "Piped with",
+        "A strainer keeps dirt out of the seat; a bypass lets water by while it is mended.",
+        Part.<DumpValve, Optional<Around>>of(DumpValve.class, "around"),
+        lease -> choices,
+        around -> around.map(Around::words).orElse("neither"));
   }
 
   private static void floatBall(SheetForm sheet, Fields<Lease, DumpValve> valve) {

@@ -157,6 +157,7 @@ final class ResultsMaker {
         .most()
         .ifPresent(m -> facts.add(limit("Most on the gauge", m, "What must not be passed.")));
     window.advised().ifPresent(s -> facts.add(setting(s)));
+    window.floatWork().ifPresent(w -> facts.addAll(FloatFacts.of(w, figures.units())));
     return facts;
   }
 

@@ -8,6 +8,7 @@ import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.SeparatorSize;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.study.Defaults;
 import tankyard.engine.units.Unit;
 
 /** The fields of a separator; its two valves have sheets of their own. */
@@ -42,6 +43,7 @@ final class SeparatorSheet {
     DumpValveSheet.fill(sheet, vessel);
     if (now.dumpValve().floatBall().isPresent()) {
       DumpValveSheet.fillBall(vessel);
+      whatIf(vessel);
     }
     RegulatorSheet.fill(sheet, vessel);
     sheet.place("separator", id);
@@ -79,6 +81,13 @@ final class SeparatorSheet {
     vessel
         .amount("gaugeRange", "Gauge reads up to", "A setting past its range can't be read.")
         .assumedFrom(lease -> UNCHECKED);
+  }
+
+  private static void whatIf(Fields<Lease, Separator> vessel) {
+    vessel
+        .amount("otherWater", "Flood freshens to", "What the float can still pull then.")
+        .unit(Unit.SPECIFIC_GRAVITY, Unit.SPECIFIC_GRAVITY)
+        .assumed(Assumed.of(Defaults.OTHER_WATER));
   }
 
   private static Part<Separator, Optional<String>> model(Catalog catalog) {

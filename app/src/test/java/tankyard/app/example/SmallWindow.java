@@ -71,6 +71,7 @@ public final class SmallWindow {
         Pressure.ofPsi(2),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -89,6 +90,7 @@ public final class SmallWindow {
         Pressure.ofPsi(2),
         setting,
         setting,
+        Optional.empty(),
         Optional.empty());
   }
 

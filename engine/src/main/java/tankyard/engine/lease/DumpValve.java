@@ -15,6 +15,7 @@ import tankyard.engine.units.Length;
  * @param workingTravel share of full travel at which it works; half if not said
  * @param port bore of its seat; without it the float's pull is not checked
  * @param floatBall without it the float's pull is not checked
+ * @param around what is piped ahead of it and round it; nothing if not said
  */
 @RecordBuilder
 public record DumpValve(
@@ -22,8 +23,46 @@ public record DumpValve(
     Cv cv,
     Optional<Fraction> workingTravel,
     Optional<Length> port,
-    Optional<FloatBall> floatBall)
+    Optional<FloatBall> floatBall,
+    Optional<Around> around)
     implements DumpValveBuilder.With {
+
+  /** What keeps dirt out of it, and what lets water by while it is taken apart. */
+  public enum Around {
+    STRAINER("strainer ahead", true, false),
+    BYPASS("bypass round it", false, true),
+    STRAINER_AND_BYPASS("strainer and bypass", true, true);
+
+    private final String words;
+    private final boolean strainer;
+    private final boolean bypass;
+
+    Around(String words, boolean strainer, boolean bypass) {
+      this.words = words;
+      this.strainer = strainer;
+      this.bypass = bypass;
+    }
+
+    public String words() {
+      return words;
+    }
+
+    public boolean hasStrainer() {
+      return strainer;
+    }
+
+    public boolean hasBypass() {
+      return bypass;
+    }
+  }
+
+  public boolean hasStrainer() {
+    return around.filter(Around::hasStrainer).isPresent();
+  }
+
+  public boolean hasBypass() {
+    return around.filter(Around::hasBypass).isPresent();
+  }
 
   /**
    * The float and its lever.

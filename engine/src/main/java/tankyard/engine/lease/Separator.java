@@ -3,6 +3,7 @@ package tankyard.engine.lease;
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import tankyard.engine.units.Elevation;
+import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 
@@ -20,6 +21,7 @@ import tankyard.engine.units.Pressure;
  * @param nameplate its rated pressure; without a nameplate it is not known
  * @param relief what its relief valve is set to
  * @param gaugeRange the highest reading of its gauge
+ * @param otherWater the water it may come to, as when a flood freshens it
  */
 @RecordBuilder
 public record Separator(
@@ -41,6 +43,7 @@ public record Separator(
     Optional<Pressure> nameplate,
     Optional<Pressure> relief,
     Optional<Pressure> gaugeRange,
+    Optional<Gravity> otherWater,
     DumpValve dumpValve,
     Regulator regulator)
     implements Vessel {

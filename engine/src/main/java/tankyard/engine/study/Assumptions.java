@@ -112,6 +112,13 @@ public final class Assumptions {
   }
 
   private void ofSeparator(Separator separator) {
+    if (separator.dumpValve().floatBall().isPresent()) {
+      missing(
+          separator.id(),
+          separator.otherWater(),
+          "a flood freshens its water to",
+          Defaults.OTHER_WATER);
+    }
     missing(
         separator.id(),
         separator.dumpValve().workingTravel(),

@@ -6,6 +6,7 @@ import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Site;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.units.Gravity;
 import tankyard.engine.units.HeatLoss;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
@@ -47,6 +48,9 @@ public final class Defaults {
   public static final Fraction SURGE = Fraction.ofRatio(3);
 
   public static final Fraction DUMP_TRAVEL = tankyard.engine.valves.ValveLoss.USUAL_TRAVEL;
+
+  /** What a flood of fresh water brings the brine of a separator to. */
+  public static final Gravity OTHER_WATER = Gravity.of(1.01, Unit.SPECIFIC_GRAVITY);
 
   /** Share of water above which the water carries the oil. */
   public static final Fraction INVERSION =

@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.catalog.Fitting;
 import tankyard.engine.catalog.Loss;
+import tankyard.engine.catalog.Material;
 import tankyard.engine.catalog.Pipe;
 import tankyard.engine.lease.FittingCount;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.RoutePoint;
+import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Thing;
 import tankyard.engine.pipes.FittingLoss;
 import tankyard.engine.pipes.LineLaw;
@@ -76,7 +80,11 @@ final class LineLayer {
       add(pegs, SHORTEST_M, end, last);
     }
     PipeRun run =
-        new PipeRun(pipe.bore().metres(), pipe.roughness().metres(), path(pegs), minor(line, pipe));
+        new PipeRun(
+            pipe.bore().metres(),
+            pipe.roughness().metres(),
+            path(pegs),
+            minor(line, pipe).plus(atDumpValve(line, from, pipe)));
     return new LaidLine(line, pipe, LineLaw.of(run), trench.lengthM(), pegs);
   }
 
@@ -157,6 +165,30 @@ final class LineLayer {
       }
     }
     return sum;
+  }
+
+  /** Strainer, and the tees of a bypass straight through, where the water leg leaves its vessel. */
+  private MinorLosses atDumpValve(Line line, Thing from, Pipe pipe) {
+    MinorLosses sum = MinorLosses.NONE;
+    if (line.service() != Service.WATER_LEG || !(from instanceof Separator separator)) {
+      return sum;
+    }
+    if (separator.dumpValve().hasStrainer()) {
+      sum = sum.plus(steel(Fitting.Part.STRAINER, pipe));
+    }
+    if (separator.dumpValve().hasBypass()) {
+      sum = sum.plus(steel(Fitting.Part.TEE, pipe).times(2));
+    }
+    return sum;
+  }
+
+  private MinorLosses steel(Fitting.Part part, Pipe pipe) {
+    return catalog
+        .parts()
+        .fitting(part, Material.STEEL, pipe.nominal())
+        .flatMap(fitting -> catalog.loss(fitting.id()))
+        .map(loss -> law(loss, pipe).in(pipe.bore().metres()))
+        .orElse(MinorLosses.NONE);
   }
 
   private static FittingLoss law(Loss loss, Pipe pipe) {

@@ -3,7 +3,9 @@ package tankyard.engine.takeoff;
 import java.util.Locale;
 import java.util.Optional;
 import tankyard.engine.catalog.CatalogItem;
+import tankyard.engine.catalog.Fitting;
 import tankyard.engine.catalog.FloatType;
+import tankyard.engine.catalog.Material;
 import tankyard.engine.catalog.NominalSize;
 import tankyard.engine.catalog.RegulatorType;
 import tankyard.engine.catalog.SeparatorSize;
@@ -24,7 +26,9 @@ final class SeparatorRule implements TakeoffRule {
   @Override
   public String words() {
     return "For every separator: the vessel and its setting, dump valve with float, regulator,"
-        + " relief valve with no valve under it, gauge, sight glass, drain valve with plug";
+        + " relief valve with no valve under it, gauge, sight glass, drain valve with plug; where the"
+        + " dump valve has them a strainer, and a bypass of two tees, two elbows, four nipples, a"
+        + " globe valve and a second block valve";
   }
 
   @Override
@@ -35,6 +39,7 @@ final class SeparatorRule implements TakeoffRule {
       tally.add(TakeoffKind.SEPARATOR, vessel(drawing, s), 1, status, s.id());
       tally.add(TakeoffKind.DUMP_VALVE, dumpValve(drawing, s), 1, status, s.id());
       tally.addWith(TakeoffKind.DUMP_VALVE, floatBall(drawing, s.dumpValve()), 1, status, s.id());
+      around(drawing, tally, s);
       tally.add(TakeoffKind.REGULATOR, regulator(drawing, s), 1, status, s.id());
       tally.add(
           TakeoffKind.RELIEF_VALVE,
@@ -50,6 +55,28 @@ final class SeparatorRule implements TakeoffRule {
         tally.add(TakeoffKind.CREW, setting, 1, status, s.id());
       }
     }
+  }
+
+  private static void around(Drawing drawing, Tally tally, Separator s) {
+    NominalSize size = legSize(drawing, s, Service.WATER_LEG);
+    if (s.dumpValve().hasStrainer()) {
+      steel(drawing, tally, s, Fitting.Part.STRAINER, size, 1);
+    }
+    if (s.dumpValve().hasBypass()) {
+      steel(drawing, tally, s, Fitting.Part.TEE, size, 2);
+      steel(drawing, tally, s, Fitting.Part.ELBOW_90, size, 2);
+      steel(drawing, tally, s, Fitting.Part.NIPPLE, size, 4);
+      Ware globe = drawing.stock().valve(ValveType.Duty.GLOBE, size);
+      tally.add(TakeoffKind.VALVES, globe, 1, s.status(), s.id());
+      Ware block = drawing.stock().valve(ValveType.Duty.BALL, size);
+      tally.add(TakeoffKind.VALVES, block, 1, s.status(), s.id());
+    }
+  }
+
+  private static void steel(
+      Drawing drawing, Tally tally, Separator s, Fitting.Part part, NominalSize size, int count) {
+    Ware ware = drawing.stock().fitting(part, Material.STEEL, size);
+    tally.add(TakeoffKind.FITTINGS, ware, count, s.status(), s.id());
   }
 
   private static Ware vessel(Drawing drawing, Separator s) {

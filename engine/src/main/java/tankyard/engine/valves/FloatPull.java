@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.units.Force;
 import tankyard.engine.units.Gravity;
+import tankyard.engine.units.Mass;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
@@ -63,6 +64,25 @@ public final class FloatPull {
                         Term.of("d", "bore of the port", spec.port(), Unit.INCH))
                     .from(List.of(weaker.working())))
         .with(cautions());
+  }
+
+  /** What the ball should weigh to lie halfway between oil and brine, and pull alike both ways. */
+  public Computed<Mass> halfway() {
+    double inches = spec.ball().toInches();
+    double pounds =
+        POUNDS_PER_CUBIC_INCH * (brine + oil) / 2 * Math.PI / 6 * inches * inches * inches;
+    return Computed.of(
+        Mass.ofPounds(pounds),
+        () ->
+            Working.of(
+                "Weight of the ball halfway between oil and brine",
+                "W",
+                "0.03609174*(SGw+SGo)/2*pi/6*b^3",
+                Unit.POUND,
+                BUOYANCY,
+                Term.number("SGw", "gravity, brine", brine),
+                Term.number("SGo", "gravity, oil", oil),
+                Term.of("b", "diameter of the ball", spec.ball(), Unit.INCH)));
   }
 
   private Computed<Force> pull(

@@ -8,6 +8,7 @@ import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.Defaults;
 import tankyard.engine.study.LegRun;
 import tankyard.engine.study.VesselHead;
+import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.valves.FloatPull;
@@ -99,30 +100,69 @@ final class VesselLimits {
   }
 
   private PressureLimit floatPull(FloatSpec spec) {
-    Computed<Pressure> across =
-        new FloatPull(spec, study.brine().gravity().value(), study.oil().gravity().value()).most();
-    VesselHead head = study.vessel(separator);
-    double valveM = head.groundM() + separator.waterOutletHeight().metres();
-    double downPa = head.fromGaugeTo(valveM);
-    double behindPa =
-        study.waterLegs(separator).stream().mapToDouble(this::behindPa).min().orElse(0);
     return limit(
         PressureLimit.Kind.FLOAT_PULL,
         separator.name() + "'s float",
-        Computed.of(
-            Pressure.ofPsi(
-                across.value().toPsi() - Unit.PSI.fromSi(downPa) + Unit.PSI.fromSi(behindPa)),
-            () ->
-                Working.of(
-                        "Most gauge reading: the float's pull",
-                        "P",
-                        "dp-h+b",
-                        Unit.PSI,
-                        Source.definition("pressure across the seat, the leg behind it full"),
-                        Term.of("dp", "most across the seat", across.value(), Unit.PSI),
-                        Term.of("h", "head from gauge to valve", Unit.PSI.fromSi(downPa), Unit.PSI),
-                        Term.of("b", "the full leg behind it", Unit.PSI.fromSi(behindPa), Unit.PSI))
-                    .from(List.of(across.working()))));
+        legFull(pull(spec, study.brine().gravity().value())));
+  }
+
+  /** What its float can do; empty where port or float is not known. */
+  Optional<FloatWork> floatWork() {
+    return floatSpec().map(this::floatWork);
+  }
+
+  private FloatWork floatWork(FloatSpec spec) {
+    FloatPull pull = pull(spec, study.brine().gravity().value());
+    return new FloatWork(
+        study.designCase().id(),
+        pull.halfway(),
+        pull.opening(),
+        pull.closing(),
+        legFull(pull),
+        gauge(pull, 0, "nothing behind it"),
+        fresher(spec));
+  }
+
+  private Optional<FloatWork.Fresher> fresher(FloatSpec spec) {
+    Gravity today = study.lease().fluids().brine();
+    Gravity other = separator.otherWater().orElse(Defaults.OTHER_WATER);
+    if (other.specific() >= today.specific()) {
+      return Optional.empty();
+    }
+    double asWarm = study.brine().gravity().value().specific() / today.specific();
+    FloatPull pull = pull(spec, Gravity.of(other.specific() * asWarm, Unit.SPECIFIC_GRAVITY));
+    return Optional.of(new FloatWork.Fresher(other, pull.halfway(), pull.opening(), legFull(pull)));
+  }
+
+  private FloatPull pull(FloatSpec spec, Gravity brine) {
+    return new FloatPull(spec, brine, study.oil().gravity().value());
+  }
+
+  private Computed<Pressure> legFull(FloatPull pull) {
+    double behindPa =
+        study.waterLegs(separator).stream().mapToDouble(this::behindPa).min().orElse(0);
+    return gauge(pull, behindPa, "the full leg behind it");
+  }
+
+  private Computed<Pressure> gauge(FloatPull pull, double behindPa, String behind) {
+    Computed<Pressure> across = pull.most();
+    VesselHead head = study.vessel(separator);
+    double valveM = head.groundM() + separator.waterOutletHeight().metres();
+    double downPa = head.fromGaugeTo(valveM);
+    return Computed.of(
+        Pressure.ofPsi(
+            across.value().toPsi() - Unit.PSI.fromSi(downPa) + Unit.PSI.fromSi(behindPa)),
+        () ->
+            Working.of(
+                    "Most gauge reading: the float's pull",
+                    "P",
+                    "dp-h+b",
+                    Unit.PSI,
+                    Source.definition("pressure across the seat, less what stands on it"),
+                    Term.of("dp", "most across the seat", across.value(), Unit.PSI),
+                    Term.of("h", "head from gauge to valve", Unit.PSI.fromSi(downPa), Unit.PSI),
+                    Term.of("b", behind, Unit.PSI.fromSi(behindPa), Unit.PSI))
+                .from(List.of(across.working())));
   }
 
   /** What a full leg pushes back with while nothing flows. */

@@ -17,6 +17,7 @@ import tankyard.engine.units.Pressure;
  * @param notChecked limits nobody knows: "Float pull: the port is not known"
  * @param recommended a setting in the window; empty where none works
  * @param setting the typed setting, or else the recommended one
+ * @param floatWork what its float can do; empty where port or float is not known
  * @param notValid where more gas comes than a vessel full of liquid can have: the window is for one
  *     that stands full
  */
@@ -34,6 +35,7 @@ public record Window(
     Pressure buildUp,
     Optional<Setting> recommended,
     Optional<Setting> setting,
+    Optional<FloatWork> floatWork,
     Optional<GasBreak> notValid)
     implements WindowBuilder.With {
 

@@ -122,7 +122,15 @@ public final class WindowFinder {
         buildUp(),
         recommended,
         setting,
+        floatWork(),
         gasBreak(setting.map(s -> s.gauge().pascals()).orElseGet(() -> highest(needed))));
+  }
+
+  /** In the case in which it can do least. */
+  private Optional<FloatWork> floatWork() {
+    return cases.stream()
+        .flatMap(study -> new VesselLimits(study, separator).floatWork().stream())
+        .min(Comparator.comparingDouble(work -> work.legFull().value().pascals()));
   }
 
   private static double highest(List<PressureLimit> needed) {

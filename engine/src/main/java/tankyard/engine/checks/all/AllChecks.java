@@ -71,7 +71,9 @@ import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
 import tankyard.engine.checks.vessels.DropsCheck;
+import tankyard.engine.checks.vessels.DumpValveBareCheck;
 import tankyard.engine.checks.vessels.FiredVesselCheck;
+import tankyard.engine.checks.vessels.FloatFresherCheck;
 import tankyard.engine.checks.vessels.FloatWeightCheck;
 import tankyard.engine.checks.vessels.HeightsDecideCheck;
 import tankyard.engine.checks.vessels.LiquidFullCheck;
@@ -100,6 +102,8 @@ public final class AllChecks {
           new CrestGovernsCheck(),
           new HeightsDecideCheck(),
           new FloatWeightCheck(),
+          new FloatFresherCheck(),
+          new DumpValveBareCheck(),
           new SpringRangeCheck(),
           new RetentionCheck(),
           new DropsCheck(),

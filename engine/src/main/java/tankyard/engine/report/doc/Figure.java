@@ -32,6 +32,9 @@ public enum Figure {
   BORE(Unit.INCH, 1, Unit.MILLIMETRE, 0),
   BARRELS_A_FOOT(Unit.BARREL, 2, Unit.CUBIC_METRE, 3),
   WEIGHT(Unit.POUND, 0, Unit.KILOGRAM, 0),
+  /** A weight that is set on a scale. */
+  SCALE(Unit.POUND, 1, Unit.KILOGRAM, 2),
+  PULL(Unit.POUND_FORCE, 1, Unit.NEWTON, 0),
   TIMES(Unit.ONE, 1, Unit.ONE, 1),
   TURNS(Unit.RPM, 0, Unit.RPM, 0),
   AMPS(Unit.AMPERE, 0, Unit.AMPERE, 0),

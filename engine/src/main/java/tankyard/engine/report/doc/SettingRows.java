@@ -165,6 +165,20 @@ final class SettingRows {
         "opens " + travel + " at the design rate",
         "counted on so in the least",
         "");
+    if (valve.hasStrainer()) {
+      row(
+          separator.name() + ", strainer",
+          "ahead of the dump valve",
+          "clean it with the block valves shut; a full one eats up the setting",
+          "");
+    }
+    if (valve.hasBypass()) {
+      row(
+          separator.name() + ", bypass",
+          "shut",
+          "opened by hand, and watched, only while the dump valve is taken apart",
+          "");
+    }
     valve
         .floatBall()
         .ifPresent(
@@ -174,8 +188,17 @@ final class SettingRows {
                     AmountText.print(ball.diameter().typed())
                         + " ball weighted to "
                         + AmountText.print(ball.weight().typed()),
-                    "sinks in the oil and swims in the brine",
+                    "sinks in the oil and swims in the brine"
+                        + halfway(separator).map(w -> "; halfway is " + w).orElse(""),
                     ""));
+  }
+
+  private Optional<String> halfway(Separator separator) {
+    return draft.results().windows().stream()
+        .filter(window -> window.separatorId().equals(separator.id()))
+        .flatMap(window -> window.floatWork().stream())
+        .findFirst()
+        .map(work -> draft.words(Figure.SCALE, work.halfway().value()));
   }
 
   private void tank(Tank tank) {

@@ -8,6 +8,9 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import tankyard.engine.units.AmountText;
+import tankyard.engine.units.Rounding;
+import tankyard.engine.window.FloatWork;
 import tankyard.engine.window.GasBreak;
 import tankyard.engine.window.OilLeg;
 import tankyard.engine.window.PressureLimit;
@@ -41,6 +44,7 @@ final class WindowSection {
     window.least().flatMap(this::band).ifPresent(blocks::add);
     limits("Every limit from below, the highest first", window.needed()).ifPresent(blocks::add);
     limits("Every limit from above, the lowest first", window.allowed()).ifPresent(blocks::add);
+    window.floatWork().ifPresent(work -> blocks.add(floatWork(work)));
     if (!window.notChecked().isEmpty()) {
       blocks.add(new Block.Words("Not checked, so neither passed nor counted:"));
       blocks.add(new Block.Points(window.notChecked()));
@@ -57,6 +61,43 @@ final class WindowSection {
             + " is gas. This holds in: "
             + String.join(", ", gas.caseIds().stream().map(draft::nameOf).toList())
             + ". Take the gas off first; see Gas below. No setting is given.");
+  }
+
+  private Block floatWork(FloatWork work) {
+    String of = window.separatorName() + "'s float: ";
+    Draft.Shown halfway = draft.headline(of + "weigh it to", Figure.SCALE, work.halfway());
+    Draft.Shown opens =
+        draft.headline(of + "pull to open", Figure.PULL, Rounding.DOWN, work.opens());
+    Draft.Shown closes =
+        draft.headline(of + "pull to close", Figure.PULL, Rounding.DOWN, work.closes());
+    String words =
+        "The float: halfway between oil and brine its ball weighs "
+            + halfway.words()
+            + ". As typed it pulls "
+            + opens.words()
+            + " to open and "
+            + closes.words()
+            + " to close, at the seat: up to "
+            + draft.words(Figure.READING, work.legFull().value())
+            + " on the gauge with the water leg full behind the valve, "
+            + draft.words(Figure.READING, work.legDrained().value())
+            + " with it drained.";
+    return new Block.Words(words + work.fresher().map(f -> fresher(of, f)).orElse(""));
+  }
+
+  private String fresher(String of, FloatWork.Fresher fresher) {
+    Draft.Shown opens =
+        draft.headline(
+            of + "pull to open in fresher water", Figure.PULL, Rounding.DOWN, fresher.opens());
+    return " Should a flood freshen the water to "
+        + AmountText.print(fresher.water().typed())
+        + ", it pulls "
+        + opens.words()
+        + " to open, up to "
+        + draft.words(Figure.READING, fresher.legFull().value())
+        + "; halfway is then "
+        + draft.words(Figure.SCALE, fresher.halfway().value())
+        + ".";
   }
 
   private String advice() {
