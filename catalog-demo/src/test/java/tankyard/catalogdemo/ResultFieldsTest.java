@@ -62,6 +62,7 @@ class ResultFieldsTest {
         .put("stroke", "2.5 in")
         .put("sheave", "18 in");
     lease.withObject("/practice").put("treatAt", "120 °F");
+    ((ObjectNode) lease.get("injectionWells").get(0)).put("otherRate", "100 bbl/d");
     ((ObjectNode) lease.get("wells").get(0)).put("gas", "2 Mcf/d");
     Path file = folder.resolve("asked.lease.json");
     mapper.writeValue(file.toFile(), lease);

@@ -9,6 +9,7 @@ import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.study.Restart;
 import tankyard.engine.study.SeparatorResult;
+import tankyard.engine.study.SharedWell;
 import tankyard.engine.study.SuctionResult;
 import tankyard.engine.study.TreaterResult;
 import tankyard.engine.study.VesselGas;
@@ -185,6 +186,18 @@ public final class ResultRows {
             "Goes in", "Its part of the pump's rate while it runs.", r -> Optional.of(r.intoWell()))
         .maybe("Limit", "The permit, or the screening form for its depth.", InjectionResult::limit)
         .computed("Hours a day", "The pump must run.", InjectionResult::hours)
+        .rows();
+  }
+
+  /** An injection well that another lease pumps into as well. */
+  public List<FigureRow> sharedWell(String id) {
+    return figures
+        .<SharedWell>rows(
+            c -> c.sharedWells().stream().filter(w -> w.wellId().equals(id)).findFirst())
+        .computed("Both pump, wellhead", "A permit limits this too.", SharedWell::bothOn)
+        .computed("Must run at once", "A day, however they take turns.", SharedWell::mustOverlap)
+        .computed("Run at once by chance", "A day, if neither knows.", SharedWell::byChance)
+        .computed("Both, over the day", "What the permit's barrels count.", SharedWell::together)
         .rows();
   }
 

@@ -3,6 +3,8 @@ package tankyard.app.sheet;
 import tankyard.app.field.Fields;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
+import tankyard.engine.study.Defaults;
+import tankyard.engine.units.Unit;
 
 /** The fields of an injection well. */
 final class InjectionWellSheet {
@@ -27,6 +29,12 @@ final class InjectionWellSheet {
         .assumedFrom(lease -> "not checked");
     well.amount("depth", "Depth of the zone", "To the top of the injection zone.")
         .assumedFrom(lease -> "not known");
+    sheet.form.section("Shared with another lease");
+    well.amount("otherRate", "Its pump puts in", "While it runs: both rates make the pressure.")
+        .assumedFrom(lease -> "not shared");
+    well.amount("otherHours", "Its pump runs", "Hours a day; it may meet yours.")
+        .unit(Unit.HOUR, Unit.HOUR)
+        .assumed(Assumed.of(Defaults.OTHER_HOURS));
     sheet.place("injection-well", id);
     sheet.ground(well, id);
   }

@@ -114,7 +114,12 @@ final class ResultsMaker {
       return Stream.concat(all.pump(thing.id()).stream(), all.suction(thing.id()).stream())
           .toList();
     }
-    return thing instanceof InjectionWell ? all.injectionWell(thing.id()) : List.of();
+    if (thing instanceof InjectionWell) {
+      return Stream.concat(
+              all.injectionWell(thing.id()).stream(), all.sharedWell(thing.id()).stream())
+          .toList();
+    }
+    return List.of();
   }
 
   private List<WorkedFact> facts(String id) {

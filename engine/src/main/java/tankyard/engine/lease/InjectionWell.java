@@ -6,6 +6,7 @@ import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Time;
 import tankyard.engine.units.WellResistance;
 
 /**
@@ -16,6 +17,8 @@ import tankyard.engine.units.WellResistance;
  * @param permitPressure the most the permit allows at the wellhead
  * @param permitRate the most the permit allows in a day
  * @param depth to the top of the injection zone
+ * @param otherRate what another lease's pump puts in while it runs, where the well is shared
+ * @param otherHours a day that pump runs
  */
 @RecordBuilder
 public record InjectionWell(
@@ -29,7 +32,9 @@ public record InjectionWell(
     WellResistance resistance,
     Optional<Pressure> permitPressure,
     Optional<LiquidRate> permitRate,
-    Optional<Length> depth)
+    Optional<Length> depth,
+    Optional<LiquidRate> otherRate,
+    Optional<Time> otherHours)
     implements Thing {
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
+import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.MotorDriven;
 import tankyard.engine.lease.Practice;
@@ -34,6 +35,9 @@ public final class Assumptions {
         .filter(p -> p.status().stays())
         .filter(p -> isFed(lease, p))
         .forEach(p -> assumptions.ofPump(lease, p));
+    lease.injectionWells().stream()
+        .filter(w -> w.status().stays())
+        .forEach(assumptions::ofInjectionWell);
     lease.gunBarrels().stream().filter(g -> g.status().stays()).forEach(assumptions::ofGunBarrel);
     lease.tanks().stream().filter(t -> t.status().stays()).forEach(assumptions::ofTank);
     return List.copyOf(assumptions.found);
@@ -128,6 +132,12 @@ public final class Assumptions {
         separator.id(), separator.regulator().buildUp(), "regulator builds up", Defaults.BUILD_UP);
     if (separator.bottomHeight().isEmpty()) {
       found.add(new Assumption(separator.id(), "interface stands mid-vessel", Defaults.HABIT));
+    }
+  }
+
+  private void ofInjectionWell(InjectionWell well) {
+    if (well.otherRate().isPresent()) {
+      missing(well.id(), well.otherHours(), "the other lease pumps a day", Defaults.OTHER_HOURS);
     }
   }
 

@@ -50,6 +50,7 @@ public final class CaseReport {
       study.waterLegs(vessel).forEach(leg -> addHarder(leg, runs));
       study.oilLegs(vessel).forEach(leg -> addHarder(leg, runs));
     }
+    List<InjectionResult> injections = Injections.of(study, injection);
     Suctions.lines(study, runs);
     injection.runs().forEach(r -> runs.put(r.laid().id(), r));
     return new CaseResult(
@@ -66,7 +67,8 @@ public final class CaseReport {
         Overflows.of(study),
         Switches.of(study),
         TankBreathing.of(study, new TankGas(study, gaugePa)),
-        Injections.of(study, injection),
+        injections,
+        SharedWell.of(study, injections),
         Suctions.of(study),
         SharedLines.of(study, gathering),
         TreaterResult.of(study),

@@ -19,6 +19,7 @@ public record CaseResult(
     List<SwitchResult> switches,
     List<BreathingResult> breathing,
     List<InjectionResult> injections,
+    List<SharedWell> sharedWells,
     List<SuctionResult> suctions,
     List<SharedLine> shared,
     Optional<TreaterResult> treater,
@@ -33,6 +34,7 @@ public record CaseResult(
     switches = List.copyOf(switches);
     breathing = List.copyOf(breathing);
     injections = List.copyOf(injections);
+    sharedWells = List.copyOf(sharedWells);
     suctions = List.copyOf(suctions);
     shared = List.copyOf(shared);
     cautions = List.copyOf(cautions);

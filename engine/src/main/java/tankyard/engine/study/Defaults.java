@@ -38,6 +38,9 @@ public final class Defaults {
   /** A load in half an hour. */
   public static final LiquidRate TRUCK_DRAWS = LiquidRate.of(360, Unit.BARREL_PER_HOUR);
 
+  /** Of another lease's pump on the same well. */
+  public static final Time OTHER_HOURS = Time.ofHours(24);
+
   public static final Time NIGHT_OUT = Time.ofHours(12);
   public static final Time REACTION = Time.ofMinutes(30);
   public static final Temperature GROUND_SUMMER = Temperature.ofFahrenheit(70);

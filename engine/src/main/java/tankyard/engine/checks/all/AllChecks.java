@@ -26,6 +26,7 @@ import tankyard.engine.checks.injection.PermitRateCheck;
 import tankyard.engine.checks.injection.PermitUnknownCheck;
 import tankyard.engine.checks.injection.PumpRateCheck;
 import tankyard.engine.checks.injection.PumpReliefCheck;
+import tankyard.engine.checks.injection.SharedWellCheck;
 import tankyard.engine.checks.injection.SuctionCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
 import tankyard.engine.checks.lines.ColdLaminarCheck;
@@ -148,6 +149,7 @@ public final class AllChecks {
           new BermToBuildCheck(),
           new PermitPressureCheck(),
           new PermitRateCheck(),
+          new SharedWellCheck(),
           new PermitUnknownCheck(),
           new HoursCheck(),
           new MotorCheck(),

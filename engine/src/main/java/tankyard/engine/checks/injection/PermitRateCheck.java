@@ -11,6 +11,7 @@ import tankyard.engine.checks.Versus;
 import tankyard.engine.checks.Worst;
 import tankyard.engine.lease.InjectionWell;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.Defaults;
 import tankyard.engine.study.InjectionResult;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Unit;
@@ -37,7 +38,7 @@ public final class PermitRateCheck implements Check {
         barrels.merge(injection.wellId(), aDay(injection), Double::sum);
       }
       for (InjectionWell well : evidence.lease().injectionWells()) {
-        double day = barrels.getOrDefault(well.id(), 0.0);
+        double day = barrels.getOrDefault(well.id(), 0.0) + others(well);
         well.permitRate()
             .filter(permit -> day > permit.toBarrelsPerDay() * (1 + SLIP))
             .ifPresent(
@@ -49,6 +50,12 @@ public final class PermitRateCheck implements Check {
       }
     }
     return worst.findings();
+  }
+
+  /** What another lease puts in, where the well is shared. */
+  private static double others(InjectionWell well) {
+    double hours = well.otherHours().orElse(Defaults.OTHER_HOURS).toHours();
+    return well.otherRate().map(LiquidRate::toBarrelsPerDay).orElse(0.0) * hours / 24;
   }
 
   /** The water that has to go, whether or not the pump has hours enough. */
@@ -65,6 +72,7 @@ public final class PermitRateCheck implements Check {
             well.name()
                 + " must take "
                 + rate.value()
+                + (others(well) > 0 ? " with the other lease's" : "")
                 + "; its permit allows "
                 + rate.limit()
                 + ".",

@@ -38,6 +38,7 @@ final class InjectionSection {
     blocks.add(
         new Block.Table("Pressures while the pump runs", section.pressureColumns(), pressures));
     blocks.add(new Block.Table("Power and hours", section.workColumns(), work));
+    SharedWellTable.of(draft).ifPresent(blocks::add);
     DriveTable.of(draft).ifPresent(blocks::add);
     SuctionTable.of(draft).ifPresent(blocks::add);
     SuctionTable.lowest(draft).ifPresent(blocks::add);
