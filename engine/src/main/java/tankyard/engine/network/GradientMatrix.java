@@ -3,12 +3,9 @@ package tankyard.engine.network;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_chol;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcs;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcsn;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcss;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_ipvec;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_lsolve;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_ltsolve;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_lusol;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_pvec;
 import java.util.Arrays;
 
 /**
@@ -20,13 +17,11 @@ final class GradientMatrix {
 
   private final GradientPattern pattern;
   private final Dcs matrix;
-  private final double[] work;
   private boolean symmetric = true;
 
   GradientMatrix(GradientPattern pattern) {
     this.pattern = pattern;
     matrix = pattern.empty();
-    work = new double[matrix.n];
   }
 
   void clear() {
@@ -60,16 +55,12 @@ final class GradientMatrix {
   }
 
   private boolean cholesky(double[] right) {
-    Dcss order = pattern.order();
-    Dcsn factor = Dcs_chol.cs_chol(matrix, order);
+    Dcsn factor = Dcs_chol.cs_chol(matrix, pattern.order());
     if (factor == null) {
       return false;
     }
-    int n = matrix.n;
-    Dcs_ipvec.cs_ipvec(order.pinv, right, work, n);
-    Dcs_lsolve.cs_lsolve(factor.L, work);
-    Dcs_ltsolve.cs_ltsolve(factor.L, work);
-    Dcs_pvec.cs_pvec(order.pinv, work, right, n);
+    Dcs_lsolve.cs_lsolve(factor.L, right);
+    Dcs_ltsolve.cs_ltsolve(factor.L, right);
     return true;
   }
 }

@@ -18,6 +18,9 @@ import java.util.Arrays;
 final class GradientPattern {
   static final int MINIMUM_DEGREE = 1;
 
+  /** The joints are numbered in the order of the factor already. */
+  private static final int NATURAL = 0;
+
   private final Dcs entries;
   private final int[] diagonal;
   private final int[] fromRow;
@@ -49,7 +52,15 @@ final class GradientPattern {
       fromRow[i] = between(net, free, i) ? place(net.from(i), net.to(i)) : -1;
       toRow[i] = between(net, free, i) ? place(net.to(i), net.from(i)) : -1;
     }
-    order = Dcs_schol.cs_schol(MINIMUM_DEGREE, entries);
+    order = Dcs_schol.cs_schol(NATURAL, entries);
+  }
+
+  /**
+   * New numbers for the free joints, in the order in which a factor of them fills in least
+   * (approximate minimum degree).
+   */
+  static int[] leastFill(Topology net, int free) {
+    return Dcs_schol.cs_schol(MINIMUM_DEGREE, new GradientPattern(net, free).entries).pinv;
   }
 
   private static boolean between(Topology net, int free, int run) {

@@ -13,6 +13,7 @@ final class LastDigits {
 
   private final Circuit circuit;
   private final SpanningTree smooth;
+  private final Ways ways;
   private double[] flow;
   private double[] pressure;
   private Audited audited;
@@ -25,8 +26,9 @@ final class LastDigits {
   LastDigits(Circuit circuit, double[] nearFlow, double[] perFlow) {
     this.circuit = circuit;
     smooth = new SpanningTree(circuit.topology(), perFlow);
+    ways = smooth.ways();
     flow = smooth.balanced(circuit.inflow(), nearFlow);
-    pressure = Sweep.pressures(circuit, flow, smooth);
+    pressure = Sweep.pressures(circuit, flow, ways);
     audited = Audited.of(circuit, flow, pressure);
     ease();
   }
@@ -35,7 +37,7 @@ final class LastDigits {
     double share = 0.5;
     for (int pass = 0; pass < MOST_PASSES && !audited.holds(); pass++) {
       double[] nextFlow = smooth.balanced(circuit.inflow(), eased(share));
-      double[] nextPressure = Sweep.pressures(circuit, nextFlow, smooth);
+      double[] nextPressure = Sweep.pressures(circuit, nextFlow, ways);
       Audited next = Audited.of(circuit, nextFlow, nextPressure);
       if (next.worstEnergyPa() < audited.worstEnergyPa()) {
         flow = nextFlow;

@@ -36,6 +36,11 @@ final class Laws {
     return worst;
   }
 
+  /** Puts another slope in the place of the law's own. */
+  void bend(int run, double slope) {
+    perFlow[run] = slope;
+  }
+
   double upstreamPa(int run) {
     return upstreamPa[run];
   }

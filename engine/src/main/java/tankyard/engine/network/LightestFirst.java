@@ -3,22 +3,37 @@ package tankyard.engine.network;
 import java.util.Arrays;
 
 /**
- * Runs met on the way, the lightest first; of equal ones the one met first. A heap of bare numbers:
- * the weight, rounded to a float, in the upper half of a long and the place in the lower.
+ * Runs met on the way, the lightest first, as near as a sixteenth: weights of about one size share
+ * a bucket, and of those the one met first comes first. Putting in and taking out cost the same
+ * however many there are.
  */
 final class LightestFirst {
-  private final int[] runAt;
-  private long[] heap = new long[64];
+  private static final int NONE = -1;
+
+  /**
+   * Bits of a float below those that tell the bucket: eight of exponent and four of digits stay.
+   */
+  private static final int BELOW = 19;
+
+  private static final int BUCKETS = 1 << (31 - BELOW);
+
+  private final int[] first = new int[BUCKETS];
+  private final int[] last = new int[BUCKETS];
+
+  /** Of each run, the one met after it in its bucket. */
+  private final int[] next;
+
+  private int lightest = BUCKETS;
   private int size;
-  private int met;
 
   /**
    * Empty.
    *
-   * @param runs the most that are met, each once
+   * @param runs their numbers are below it, and each is put in once
    */
   LightestFirst(int runs) {
-    runAt = new int[runs];
+    next = new int[runs];
+    Arrays.fill(first, NONE);
   }
 
   boolean isEmpty() {
@@ -31,37 +46,26 @@ final class LightestFirst {
    * @param weight not negative, so that its bits are in order
    */
   void add(int run, double weight) {
-    runAt[met] = run;
-    if (size == heap.length) {
-      heap = Arrays.copyOf(heap, 2 * size);
+    int bucket = Float.floatToIntBits((float) Math.max(0, weight)) >>> BELOW;
+    if (first[bucket] == NONE) {
+      first[bucket] = run;
+    } else {
+      next[last[bucket]] = run;
     }
-    long key = ((long) Float.floatToIntBits((float) Math.max(0, weight)) << 32) | met++;
-    int at = size++;
-    while (at > 0 && heap[(at - 1) / 2] > key) {
-      heap[at] = heap[(at - 1) / 2];
-      at = (at - 1) / 2;
-    }
-    heap[at] = key;
+    last[bucket] = run;
+    next[run] = NONE;
+    lightest = Math.min(lightest, bucket);
+    size++;
   }
 
   /** Takes the lightest run out; there must be one. */
   int poll() {
-    int run = runAt[(int) heap[0]];
-    long last = heap[--size];
-    int at = 0;
-    int below = 1;
-    while (below < size) {
-      if (below + 1 < size && heap[below + 1] < heap[below]) {
-        below++;
-      }
-      if (heap[below] >= last) {
-        break;
-      }
-      heap[at] = heap[below];
-      at = below;
-      below = 2 * at + 1;
+    while (first[lightest] == NONE) {
+      lightest++;
     }
-    heap[at] = last;
+    int run = first[lightest];
+    first[lightest] = next[run];
+    size--;
     return run;
   }
 }

@@ -1,7 +1,6 @@
 package tankyard.engine.network;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntFunction;
 
@@ -14,7 +13,7 @@ import java.util.function.IntFunction;
 final class LoopNewton {
   private static final int MOST_ROUNDS = 200;
   private static final int MOST_HALVINGS = 12;
-  private static final double CLOSE_PA = 1e-4;
+  private static final double CLOSE_PA = 1e-3;
 
   private final LoopPart loops;
   private final IntFunction<String> runId;
@@ -23,17 +22,29 @@ final class LoopNewton {
   private final int free;
   private final GradientMatrix matrix;
   private final Laws laws;
+  private final double[] right;
   private double[] flow;
   private double[] pressure;
+
+  /** Room for the next step, so that a step leaves nothing behind to be collected. */
+  private double[] nextFlow;
+
+  private double[] nextPressure;
   private double worst;
 
-  /** What came out: by the numbers of the loops. */
+  /**
+   * What came out, by the numbers of the loops.
+   *
+   * @param rounds each with a factorization of its own
+   */
   record Balanced(double[] flow, double[] pressure, int rounds) {}
 
   /**
    * From flows that balance and pressures near them, by the numbers of the loops.
    *
    * @param circuit of the loops
+   * @param startFlow becomes the solver's own
+   * @param startPressure becomes the solver's own
    * @param runId a run's id by its number in the whole network, for what is said when it fails
    */
   LoopNewton(
@@ -51,18 +62,21 @@ final class LoopNewton {
     laws = new Laws(circuit);
     flow = startFlow;
     pressure = startPressure;
-    worst = laws.look(flow, pressure);
+    nextFlow = new double[flow.length];
+    nextPressure = pressure.clone();
+    right = new double[free];
+    worst =
+        EvenStart.tried(circuit, flow, pressure, laws)
+            ? Double.POSITIVE_INFINITY
+            : laws.look(flow, pressure);
   }
 
   Balanced solve() {
-    int round = 0;
-    while (round < MOST_ROUNDS) {
-      round++;
-      step();
-      if (worst <= CLOSE_PA) {
-        break;
-      }
-    }
+    int rounds = 0;
+    do {
+      rounds++;
+      round();
+    } while (worst > CLOSE_PA && rounds < MOST_ROUNDS);
     LastDigits last = new LastDigits(circuit, flow, laws.perFlow());
     if (!last.audited().holds()) {
       throw new Unsolved(
@@ -71,18 +85,19 @@ final class LoopNewton {
               + " Pa are left along "
               + named(last.audited().worstRun()));
     }
-    return new Balanced(last.flow(), last.pressure(), round);
+    return new Balanced(last.flow(), last.pressure(), rounds);
   }
 
   private String named(int run) {
     return runId.apply(loops.inWhole(run));
   }
 
-  private void step() {
-    double[] right = Arrays.copyOf(circuit.inflow(), free);
+  /** A step with the slopes of where it starts. */
+  private void round() {
+    System.arraycopy(circuit.inflow(), 0, right, 0, free);
     matrix.clear();
     for (int i = 0; i < net.runs(); i++) {
-      enter(i, right);
+      enter(i);
     }
     if (!matrix.solve(right)) {
       throw new Unsolved(
@@ -90,15 +105,11 @@ final class LoopNewton {
               + String.join(", ", cut())
               + " is not felt before it");
     }
-    double[] flow0 = flow;
-    double[] pressure0 = pressure;
-    double[] pressure1 = pressure0.clone();
-    System.arraycopy(right, 0, pressure1, 0, free);
-    double[] flow1 = new double[flow0.length];
-    for (int i = 0; i < flow1.length; i++) {
-      flow1[i] = carried(i, flow0[i], pressure0, pressure1);
+    System.arraycopy(right, 0, nextPressure, 0, free);
+    for (int i = 0; i < flow.length; i++) {
+      nextFlow[i] = carried(i);
     }
-    move(flow0, pressure0, flow1, pressure1);
+    move();
   }
 
   /** Runs whose far end is not felt. */
@@ -113,7 +124,7 @@ final class LoopNewton {
   }
 
   /** One run's part in the mass of its two joints, for new pressures at both. */
-  private void enter(int i, double[] right) {
+  private void enter(int i) {
     int up = net.upstream(i, flow[i]);
     int down = net.downstream(i, flow[i]);
     double share = laws.perDownstream(i);
@@ -143,36 +154,40 @@ final class LoopNewton {
     }
   }
 
-  /** The flow of a run that goes with new pressures, by its slopes at the old ones. */
-  private double carried(int i, double q, double[] before, double[] after) {
+  /** The flow of a run that goes with the new pressures, by its slopes at the old ones. */
+  private double carried(int i) {
+    double q = flow[i];
     int up = net.upstream(i, q);
     int down = net.downstream(i, q);
-    double c = laws.conductance(i);
+    double felt = laws.perDownstream(i) * (nextPressure[down] - pressure[down]);
     double size =
-        Math.abs(q)
-            + c
-                * (after[up]
-                    - laws.upstreamPa(i)
-                    - laws.perDownstream(i) * (after[down] - before[down]));
+        Math.abs(q) + laws.conductance(i) * (nextPressure[up] - laws.upstreamPa(i) - felt);
     return q >= 0 ? size : -size;
   }
 
   /** Takes the whole step, or a half, a quarter ... of it until the worst run gets better. */
-  private void move(double[] flow0, double[] pressure0, double[] flow1, double[] pressure1) {
+  private void move() {
     double before = worst;
     double share = 1;
     for (int halving = 0; halving < MOST_HALVINGS; halving++, share /= 2) {
-      flow = between(flow0, flow1, share);
-      pressure = between(pressure0, pressure1, share);
-      worst = laws.look(flow, pressure);
+      double[] triedFlow = between(flow, nextFlow, share);
+      double[] triedPressure = between(pressure, nextPressure, share);
+      worst = laws.look(triedFlow, triedPressure);
       if (worst <= before * (1 - 0.1 * share) || before < CLOSE_PA) {
+        take(triedFlow, triedPressure);
         return;
       }
     }
     // No share of the step helps, as happens where a flow turns round: take it whole.
-    flow = flow1;
-    pressure = pressure1;
-    worst = laws.look(flow, pressure);
+    worst = laws.look(nextFlow, nextPressure);
+    take(nextFlow, nextPressure);
+  }
+
+  private void take(double[] newFlow, double[] newPressure) {
+    nextFlow = flow;
+    nextPressure = pressure;
+    flow = newFlow;
+    pressure = newPressure;
   }
 
   private static double[] between(double[] a, double[] b, double share) {

@@ -1,6 +1,7 @@
 package tankyard.engine.network;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The part of a network that closes loops, with the ways from it to the held joints. What dangles
@@ -18,10 +19,21 @@ final class LoopPart {
   /** Where each joint of the whole stands here. */
   private final int[] place;
 
+  /** Which joint of the whole each joint here is. */
+  private final int[] joint;
+
   /** Which run of the whole each run here is. */
   private final int[] run;
 
+  /** Runs of the branches that meet the loops. */
+  private final int[] meets;
+
   private final int free;
+
+  /** Along the tree of the whole: to the joints here, and to those of the branches. */
+  private final Ways ways;
+
+  private final Ways branches;
   private final Topology topology;
   private final GradientPattern pattern;
 
@@ -32,6 +44,11 @@ final class LoopPart {
     boolean[] inside = inside(tree);
     free = number(inside);
     run = runsInside();
+    ways = tree.ways(this::has);
+    branches = tree.ways(j -> !has(j));
+    renumber(GradientPattern.leastFill(topology(joints()), free));
+    joint = jointsInside();
+    meets = IntStream.range(0, whole.runs()).filter(this::meets).toArray();
     topology = topology(joints());
     pattern = new GradientPattern(topology, free);
   }
@@ -72,12 +89,34 @@ final class LoopPart {
     return frees;
   }
 
+  private void renumber(int[] number) {
+    for (int j = 0; j < place.length; j++) {
+      if (has(j) && place[j] < free) {
+        place[j] = number[place[j]];
+      }
+    }
+  }
+
   private int joints() {
     int joints = 0;
     for (int here : place) {
       joints += here == OUTSIDE ? 0 : 1;
     }
     return joints;
+  }
+
+  private int[] jointsInside() {
+    int[] inside = new int[joints()];
+    for (int j = 0; j < place.length; j++) {
+      if (has(j)) {
+        inside[place[j]] = j;
+      }
+    }
+    return inside;
+  }
+
+  private boolean meets(int run) {
+    return has(whole.from(run)) != has(whole.to(run));
   }
 
   private int[] runsInside() {
@@ -113,13 +152,11 @@ final class LoopPart {
    * @param branchFlow by the whole's numbers; what the runs outside the loops carry
    */
   Circuit circuit(Circuit network, double[] branchFlow) {
-    double[] inflow = new double[topology.joints()];
-    double[] heldPa = new double[topology.joints()];
-    for (int j = 0; j < place.length; j++) {
-      if (has(j)) {
-        inflow[place[j]] = network.inflow()[j];
-        heldPa[place[j]] = network.heldPa()[j];
-      }
+    double[] inflow = new double[joint.length];
+    double[] heldPa = new double[joint.length];
+    for (int here = 0; here < joint.length; here++) {
+      inflow[here] = network.inflow()[joint[here]];
+      heldPa[here] = network.heldPa()[joint[here]];
     }
     addBranches(inflow, branchFlow);
     Link[] link = new Link[run.length];
@@ -131,12 +168,10 @@ final class LoopPart {
 
   /** What a branch gathers comes in where it meets the loops. */
   private void addBranches(double[] inflow, double[] branchFlow) {
-    for (int i = 0; i < branchFlow.length; i++) {
-      boolean fromHere = has(whole.from(i));
-      boolean toHere = has(whole.to(i));
-      if (fromHere && !toHere) {
+    for (int i : meets) {
+      if (has(whole.from(i))) {
         inflow[place[whole.from(i)]] -= branchFlow[i];
-      } else if (toHere && !fromHere) {
+      } else {
         inflow[place[whole.to(i)]] += branchFlow[i];
       }
     }
@@ -145,6 +180,16 @@ final class LoopPart {
   /** Whether a joint of the whole is part of it. */
   boolean has(int joint) {
     return place[joint] != OUTSIDE;
+  }
+
+  /** To its joints, by the whole's numbers. */
+  Ways ways() {
+    return ways;
+  }
+
+  /** To the joints that dangle from it, by the whole's numbers. */
+  Ways branches() {
+    return branches;
   }
 
   /** How many joints are free, and come first. */
@@ -173,11 +218,9 @@ final class LoopPart {
 
   /** The loops' share of pressures by the whole's numbers. */
   double[] pressuresOf(double[] wholePressure) {
-    double[] here = new double[topology.joints()];
-    for (int j = 0; j < place.length; j++) {
-      if (has(j)) {
-        here[place[j]] = wholePressure[j];
-      }
+    double[] here = new double[joint.length];
+    for (int k = 0; k < here.length; k++) {
+      here[k] = wholePressure[joint[k]];
     }
     return here;
   }
@@ -191,10 +234,8 @@ final class LoopPart {
 
   /** Writes pressures of the loops among those of the whole. */
   void putPressures(double[] pressureHere, double[] wholePressure) {
-    for (int j = 0; j < place.length; j++) {
-      if (has(j)) {
-        wholePressure[j] = pressureHere[place[j]];
-      }
+    for (int k = 0; k < joint.length; k++) {
+      wholePressure[joint[k]] = pressureHere[k];
     }
   }
 }

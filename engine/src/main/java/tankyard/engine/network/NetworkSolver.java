@@ -26,14 +26,14 @@ public final class NetworkSolver {
   }
 
   private static Solved swept(Network network, SpanningTree tree, double[] flow) {
-    return audited(network, flow, Sweep.pressures(network.circuit(), flow, tree), 0);
+    return audited(network, flow, Sweep.pressures(network.circuit(), flow, tree.ways()), 0);
   }
 
   private static Solved looped(Network network, SpanningTree tree, double[] flow) {
     Circuit circuit = network.circuit();
     LoopPart loops = network.layout().loops();
     double[] pressure = new double[circuit.inflow().length];
-    Sweep.over(circuit, flow, tree, loops::has, pressure);
+    Sweep.over(circuit, flow, loops.ways(), pressure);
     LoopNewton.Balanced balanced =
         new LoopNewton(
                 loops,
@@ -44,7 +44,7 @@ public final class NetworkSolver {
             .solve();
     loops.putFlows(balanced.flow(), flow);
     loops.putPressures(balanced.pressure(), pressure);
-    Sweep.over(circuit, flow, tree, j -> !loops.has(j), pressure);
+    Sweep.over(circuit, flow, loops.branches(), pressure);
     return audited(network, flow, pressure, balanced.rounds());
   }
 

@@ -1,10 +1,12 @@
 package tankyard.engine.network;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /** A tree through all joints, grown from the held joints. */
 final class SpanningTree {
-  private static final int NONE = -1;
+  /** The run of a joint that is held. */
+  static final int NONE = -1;
 
   private final Topology topology;
   private final int[] outwards;
@@ -71,6 +73,40 @@ final class SpanningTree {
   /** Joints that have a way to a held one, each after the one its tree run leads to. */
   int[] outwards() {
     return outwards;
+  }
+
+  /** The ways to all of them. */
+  Ways ways() {
+    return Ways.to(outwards, topology, towardsHeld);
+  }
+
+  /**
+   * The ways to those of them that are asked for: as far from the held joints one after the other,
+   * and in the order of their runs, so that neighbours in memory are met together.
+   */
+  Ways ways(IntPredicate asked) {
+    int[] far = new int[towardsHeld.length];
+    long[] rows = new long[outwards.length];
+    int count = 0;
+    for (int here : outwards) {
+      int run = towardsHeld[here];
+      far[here] = run == NONE ? 0 : far[topology.otherEnd(run, here)] + 1;
+      if (asked.test(here)) {
+        rows[count++] = ((long) far[here] << 32) | (run == NONE ? here : run);
+      }
+    }
+    Arrays.sort(rows, 0, count);
+    int[] joints = new int[count];
+    for (int k = 0; k < count; k++) {
+      int low = (int) rows[k];
+      joints[k] = rows[k] >>> 32 == 0 ? low : outerEnd(low);
+    }
+    return Ways.to(joints, topology, towardsHeld);
+  }
+
+  private int outerEnd(int run) {
+    int from = topology.from(run);
+    return towardsHeld[from] == run ? from : topology.to(run);
   }
 
   /** The run a free joint's inflow takes towards a held joint. */

@@ -1,40 +1,32 @@
 package tankyard.engine.network;
 
-import java.util.function.IntPredicate;
-
 /** Pressures outwards along a tree, from what is held or known already. */
 final class Sweep {
   private Sweep() {}
 
-  /** Pressures of all joints a tree reaches, from the held ones. */
-  static double[] pressures(Circuit circuit, double[] flow, SpanningTree tree) {
+  /** Pressures of all joints the ways lead to, from the held ones. */
+  static double[] pressures(Circuit circuit, double[] flow, Ways ways) {
     double[] pressure = new double[circuit.topology().joints()];
-    over(circuit, flow, tree, j -> true, pressure);
+    over(circuit, flow, ways, pressure);
     return pressure;
   }
 
-  /**
-   * Writes pressures of the joints asked for; those on their way to them are known or among them.
-   */
-  static void over(
-      Circuit circuit, double[] flow, SpanningTree tree, IntPredicate asked, double[] pressure) {
-    for (int here : tree.outwards()) {
-      if (asked.test(here)) {
-        pressure[here] =
-            circuit.topology().isHeld(here)
-                ? circuit.heldPa()[here]
-                : outer(circuit, flow, tree.towardsHeld(here), here, pressure);
-      }
+  /** Writes pressures of the outer joints; the inner ones are among them or known. */
+  static void over(Circuit circuit, double[] flow, Ways ways, double[] pressure) {
+    for (int k = 0; k < ways.outer().length; k++) {
+      int outer = ways.outer()[k];
+      int run = ways.run()[k];
+      pressure[outer] =
+          run == SpanningTree.NONE
+              ? circuit.heldPa()[outer]
+              : outer(circuit.link()[run], flow[run], ways.leadsIn()[k], pressure[ways.inner()[k]]);
     }
   }
 
-  private static double outer(
-      Circuit circuit, double[] flow, int run, int outer, double[] pressure) {
-    Topology topology = circuit.topology();
-    double inner = pressure[topology.otherEnd(run, outer)];
-    Link link = circuit.link()[run];
-    return topology.upstream(run, flow[run]) == outer
-        ? link.upstream(flow[run], inner).pressurePa()
-        : DownstreamPressure.of(link, flow[run], inner);
+  /** The pressure at the outer end of a run whose flow counts as it was drawn. */
+  private static double outer(Link link, double flow, boolean leadsIn, double inner) {
+    return flow >= 0 == leadsIn
+        ? link.upstream(flow, inner).pressurePa()
+        : DownstreamPressure.of(link, flow, inner);
   }
 }
