@@ -189,11 +189,15 @@ final class ResultsMaker {
     List<WorkedFact> facts = new ArrayList<>();
     for (SeparatorChoice.Candidate size : choice.candidates()) {
       boolean pick = choice.pick().filter(size::equals).isPresent();
-      String label = pick ? "Smallest that will do" : size.enough() ? "Will do too" : "Will not do";
+      boolean cheapest = choice.cheapest().filter(size::equals).isPresent();
+      String label =
+          pick
+              ? "Smallest that will do"
+              : cheapest ? "Cheapest that will do" : size.enough() ? "Will do too" : "Will not do";
       facts.add(
           new WorkedFact(
               label,
-              size.words(),
+              size.words() + size.cost().map(c -> ", " + c.words()).orElse(""),
               "Interface mid-vessel: " + size.binds() + " in " + name(size.caseId()) + ".",
               size.governs()::working));
     }

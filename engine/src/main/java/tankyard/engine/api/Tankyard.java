@@ -86,7 +86,7 @@ public final class Tankyard {
         cases,
         windows,
         yard,
-        SeparatorChoices.of(studies),
+        SeparatorChoices.of(studies, prices),
         outlook,
         findings,
         bill(survey),

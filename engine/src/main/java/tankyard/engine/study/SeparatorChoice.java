@@ -1,7 +1,11 @@
 package tankyard.engine.study;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.units.Figures;
 import tankyard.engine.units.Quantity;
 import tankyard.engine.working.Computed;
 
@@ -20,6 +24,26 @@ public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
     return candidates.stream().filter(Candidate::enough).findFirst();
   }
 
+  /** The least that those cost that would do, where any of them has a price. */
+  public Optional<Candidate> cheapest() {
+    return candidates.stream()
+        .filter(size -> size.enough() && size.cost().isPresent())
+        .min(Comparator.comparing(size -> size.cost().orElseThrow().amount()));
+  }
+
+  /**
+   * Money for all of them, by the catalogue's price list.
+   *
+   * @param currency three letters
+   */
+  public record Cost(BigDecimal amount, String currency) {
+    public String words() {
+      return Figures.grouped(amount.setScale(0, RoundingMode.HALF_UP).doubleValue())
+          + " "
+          + currency;
+    }
+  }
+
   /**
    * One size, with its interface mid-vessel, in the case that asks most of it.
    *
@@ -29,6 +53,7 @@ public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
    * @param binds what asks most of it, in words
    * @param caseId the case in which it does
    * @param governs the minutes or the drop that binds
+   * @param cost of all of them side by side; empty where the store has no price
    */
   public record Candidate(
       String model,
@@ -37,7 +62,8 @@ public record SeparatorChoice(String separatorId, List<Candidate> candidates) {
       boolean enough,
       String binds,
       String caseId,
-      Computed<? extends Quantity> governs) {
+      Computed<? extends Quantity> governs,
+      Optional<Cost> cost) {
 
     /** For example "2 side by side: 36 in x 10 ft separator". */
     public String words() {

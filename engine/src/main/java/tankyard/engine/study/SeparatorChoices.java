@@ -1,5 +1,6 @@
 package tankyard.engine.study;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import tankyard.engine.catalog.Price;
+import tankyard.engine.catalog.PriceList;
 import tankyard.engine.catalog.SeparatorSize;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.SeparatorBuilder;
@@ -30,17 +33,24 @@ public final class SeparatorChoices {
   /** More share a header badly; common practice, no source. */
   private static final int MOST_SIDE_BY_SIDE = 4;
 
-  private SeparatorChoices() {}
+  private final List<CaseStudy> studies;
+  private final PriceList prices;
+
+  private SeparatorChoices(List<CaseStudy> studies, PriceList prices) {
+    this.studies = studies;
+    this.prices = prices;
+  }
 
   /** One for each separator, where the catalogue has any of its shape and something comes in. */
-  public static List<SeparatorChoice> of(List<CaseStudy> studies) {
+  public static List<SeparatorChoice> of(List<CaseStudy> studies, PriceList prices) {
     if (studies.isEmpty()) {
       return List.of();
     }
     Survey survey = studies.get(0).survey();
     List<SeparatorSize> sizes = survey.catalog().list(SeparatorSize.class);
+    SeparatorChoices choices = new SeparatorChoices(studies, prices);
     return survey.separators().stream()
-        .map(separator -> choice(studies, separator, sizes))
+        .map(separator -> choices.choice(separator, sizes))
         .filter(choice -> !choice.candidates().isEmpty())
         .toList();
   }
@@ -55,17 +65,15 @@ public final class SeparatorChoices {
     }
   }
 
-  private static SeparatorChoice choice(
-      List<CaseStudy> studies, Separator separator, List<SeparatorSize> sizes) {
+  private SeparatorChoice choice(Separator separator, List<SeparatorSize> sizes) {
     List<SeparatorSize> bySize =
         sizes.stream()
             .filter(size -> size.shape() == separator.shape())
             .sorted(Comparator.comparingDouble(SeparatorSize::order))
             .toList();
-    List<SeparatorChoice.Candidate> around =
-        aroundThePick(tried(studies, separator, bySize, 1).iterator());
+    List<SeparatorChoice.Candidate> around = aroundThePick(tried(separator, bySize, 1).iterator());
     for (int count = 2; count <= MOST_SIDE_BY_SIDE && isShort(around); count++) {
-      tried(studies, separator, bySize, count)
+      tried(separator, bySize, count)
           .filter(SeparatorChoice.Candidate::enough)
           .findFirst()
           .ifPresent(around::add);
@@ -77,8 +85,8 @@ public final class SeparatorChoices {
     return !around.isEmpty() && around.stream().noneMatch(SeparatorChoice.Candidate::enough);
   }
 
-  private static Stream<SeparatorChoice.Candidate> tried(
-      List<CaseStudy> studies, Separator separator, List<SeparatorSize> bySize, int count) {
+  private Stream<SeparatorChoice.Candidate> tried(
+      Separator separator, List<SeparatorSize> bySize, int count) {
     List<Comes> comes = studies.stream().map(s -> Comes.into(separator, count, s)).toList();
     return bySize.stream()
         .map(size -> candidate(comes, separator, size, count))
@@ -108,7 +116,7 @@ public final class SeparatorChoices {
   private record Asked(
       double ratio, Supplier<String> words, CaseStudy study, Computed<? extends Quantity> by) {}
 
-  private static Optional<SeparatorChoice.Candidate> candidate(
+  private Optional<SeparatorChoice.Candidate> candidate(
       List<Comes> comes, Separator separator, SeparatorSize size, int count) {
     Separator tried =
         SeparatorBuilder.builder(separator)
@@ -128,7 +136,13 @@ public final class SeparatorChoices {
                     most.ratio() <= 1,
                     most.words().get(),
                     most.study().designCase().id(),
-                    most.by()));
+                    most.by(),
+                    prices.price(size.id()).map(price -> cost(price, count))));
+  }
+
+  private static SeparatorChoice.Cost cost(Price price, int count) {
+    return new SeparatorChoice.Cost(
+        price.price().multiply(BigDecimal.valueOf(count)), price.currency());
   }
 
   private static Stream<Asked> asked(CaseStudy study, SeparatorTimes.Layers layers) {

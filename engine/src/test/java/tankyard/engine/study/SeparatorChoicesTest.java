@@ -2,11 +2,16 @@ package tankyard.engine.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.catalog.Catalog;
+import tankyard.engine.catalog.Price;
+import tankyard.engine.catalog.PriceList;
 import tankyard.engine.catalog.SeparatorSize;
 import tankyard.engine.checks.Looked;
+import tankyard.engine.lease.Quote;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
@@ -34,9 +39,43 @@ class SeparatorChoicesTest {
   }
 
   private static List<SeparatorChoice> choices(Looked lease, SeparatorSize... sizes) {
+    return choices(lease, PriceList.empty(), sizes);
+  }
+
+  private static List<SeparatorChoice> choices(
+      Looked lease, PriceList prices, SeparatorSize... sizes) {
     Survey survey = Survey.of(lease.evidence().lease(), Catalog.of(List.of(sizes)));
     return SeparatorChoices.of(
-        lease.evidence().lease().cases().stream().map(c -> new CaseStudy(survey, c)).toList());
+        lease.evidence().lease().cases().stream().map(c -> new CaseStudy(survey, c)).toList(),
+        prices);
+  }
+
+  private static Price price(SeparatorSize size, int dollars) {
+    return new Price(
+        size.id(),
+        Quote.Basis.EACH,
+        BigDecimal.valueOf(dollars),
+        "USD",
+        LocalDate.of(2026, 11, 25),
+        "a test",
+        true);
+  }
+
+  @Test
+  void theSmallestIsPickedAndTheCheapestNamedWithThePriceOfAll() {
+    SeparatorSize small = lying(36, 10);
+    SeparatorSize large = lying(36, 15);
+    PriceList prices = PriceList.of(List.of(price(small, 9000), price(large, 8000)));
+    SeparatorChoice choice = choices(P2, prices, small, large, lying(48, 10)).get(0);
+    assertThat(choice.pick().orElseThrow().model()).isEqualTo(small.id());
+    assertThat(choice.cheapest().orElseThrow().model()).isEqualTo(large.id());
+    assertThat(choice.cheapest().orElseThrow().cost().orElseThrow().words()).isEqualTo("8,000 USD");
+    assertThat(choice.candidates().get(2).cost()).isEmpty();
+
+    SeparatorSize short6 = lying(24, 6);
+    SeparatorChoice two = choices(P2, PriceList.of(List.of(price(short6, 5000))), short6).get(0);
+    assertThat(two.cheapest().orElseThrow().cost().orElseThrow().words()).isEqualTo("10,000 USD");
+    assertThat(choices(P2, small).get(0).cheapest()).isEmpty();
   }
 
   private static List<String> models(SeparatorChoice choice) {

@@ -69,7 +69,12 @@ final class VesselSection {
 
   private Optional<Block> choice(String id) {
     List<Block.Column> columns =
-        List.of(text("size"), text("would it do"), text("what asks most of it"), text("working"));
+        List.of(
+            text("size"),
+            text("would it do"),
+            text("what asks most of it"),
+            text("working"),
+            text("price"));
     return draft.results().choices().stream()
         .filter(choice -> choice.separatorId().equals(id))
         .findFirst()
@@ -88,7 +93,8 @@ final class VesselSection {
         size.words(),
         size.enough() ? "yes" : "no",
         size.binds() + " in " + draft.nameOf(size.caseId()),
-        draft.mark(size.governs().working()));
+        draft.mark(size.governs().working()),
+        size.cost().map(SeparatorChoice.Cost::words).orElse("not known"));
   }
 
   private Block drops(String id) {
