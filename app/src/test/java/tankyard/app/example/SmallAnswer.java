@@ -124,6 +124,7 @@ public final class SmallAnswer {
         .shared(List.of())
         .suctions(List.of())
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
+        .sharedWells(List.of())
         .cautions(List.of())
         .build();
   }
