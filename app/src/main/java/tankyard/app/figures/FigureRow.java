@@ -18,4 +18,13 @@ public record FigureRow(String label, String unit, String why, List<Figure> figu
   public String heading() {
     return unit.isEmpty() ? label : label + ", " + unit;
   }
+
+  /** Whether it says the same words in every case: a name for which a column is too narrow. */
+  boolean isSameWords() {
+    return unit.isEmpty()
+        && figures.size() > 1
+        && figures.stream().allMatch(f -> f.working().isEmpty())
+        && figures.stream().map(Figure::text).distinct().count() == 1
+        && figures.get(0).text().chars().anyMatch(Character::isLetter);
+  }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.HPos;
 import javafx.geometry.VPos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -11,7 +12,7 @@ import tankyard.engine.working.Working;
 
 /**
  * Figures of many cases in a narrow place: each row's label stands above its numbers, and the
- * columns share the whole width.
+ * columns share the whole width. Words that are the same in every case stand once.
  */
 public final class StackedFigures extends GridPane {
   /** From so many cases on there is no room for labels beside the numbers. */
@@ -44,8 +45,14 @@ public final class StackedFigures extends GridPane {
     Label label = FigureCells.label(row);
     GridPane.setHalignment(label, HPos.LEFT);
     add(label, 0, next++, cells.columns().size(), 1);
-    for (int c = 0; c < row.figures().size(); c++) {
-      add(cells.cell(row, c), c, next);
+    if (row.isSameWords()) {
+      Node words = cells.cell(row, 0);
+      GridPane.setHalignment(words, HPos.LEFT);
+      add(words, 0, next, cells.columns().size(), 1);
+    } else {
+      for (int c = 0; c < row.figures().size(); c++) {
+        add(cells.cell(row, c), c, next);
+      }
     }
     next++;
   }

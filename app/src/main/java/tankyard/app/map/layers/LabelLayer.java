@@ -10,6 +10,7 @@ import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Badge;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
+import tankyard.app.map.plan.Cornered;
 import tankyard.app.map.plan.LabelPlacer;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
@@ -47,6 +48,7 @@ public final class LabelLayer implements Layer {
         .map(c -> CloseUpLayer.leader(p, c))
         .ifPresent(l -> placer.preferOff(l[0], l[1], l[2], l[3]));
     p.plan().lines().forEach(line -> keepOff(p, placer, line));
+    p.plan().outlines().forEach(outline -> keepOffLegs(p, placer, outline));
     if (p.shown().results()) {
       p.plan().marks().forEach(mark -> mark(p, placer, mark));
     }
@@ -63,13 +65,18 @@ public final class LabelLayer implements Layer {
     }
   }
 
-  private static void keepOff(Painting p, LabelPlacer placer, PlanLine line) {
+  private static void keepOffLegs(Painting p, LabelPlacer placer, Cornered way) {
     Camera camera = p.camera();
-    for (int i = 0; i < line.legs(); i++) {
-      MapSpot a = line.spots().get(i);
-      MapSpot b = line.spots().get(i + 1);
+    for (int i = 0; i < way.legs(); i++) {
+      MapSpot a = way.legStart(i);
+      MapSpot b = way.legEnd(i);
       placer.preferOff(camera.x(a), camera.y(a), camera.x(b), camera.y(b));
     }
+  }
+
+  private static void keepOff(Painting p, LabelPlacer placer, PlanLine line) {
+    Camera camera = p.camera();
+    keepOffLegs(p, placer, line);
     MapSpot arrow =
         line.spots().get(line.longestLeg()).towards(line.spots().get(line.longestLeg() + 1), 0.5);
     placer.keepFree(camera.x(arrow), camera.y(arrow), ARROW_PX, ARROW_PX);
