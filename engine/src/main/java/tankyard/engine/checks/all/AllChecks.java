@@ -47,11 +47,13 @@ import tankyard.engine.checks.power.StartTogetherCheck;
 import tankyard.engine.checks.power.VoltageDropCheck;
 import tankyard.engine.checks.site.AskFirstCheck;
 import tankyard.engine.checks.site.AssumedCheck;
+import tankyard.engine.checks.site.ConfinedSpaceCheck;
 import tankyard.engine.checks.site.DeepTrenchCheck;
 import tankyard.engine.checks.site.DiagnosesCheck;
 import tankyard.engine.checks.site.DigCheck;
 import tankyard.engine.checks.site.GasInTheAirCheck;
 import tankyard.engine.checks.site.HotWorkCheck;
+import tankyard.engine.checks.site.LightningCheck;
 import tankyard.engine.checks.site.SetbackShortCheck;
 import tankyard.engine.checks.site.SetbackUnknownCheck;
 import tankyard.engine.checks.site.SpillPlanCheck;
@@ -163,6 +165,8 @@ public final class AllChecks {
           new AssumedCheck(),
           new GasInTheAirCheck(),
           new HotWorkCheck(),
+          new LightningCheck(),
+          new ConfinedSpaceCheck(),
           new ElectricityCheck(),
           new FiredVesselCheck(),
           new DigCheck(),

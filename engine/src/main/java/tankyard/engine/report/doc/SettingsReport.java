@@ -4,6 +4,7 @@ import static tankyard.engine.report.doc.Block.Column.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import tankyard.engine.lease.Tank;
 import tankyard.engine.units.UnitSystem;
 
 /**
@@ -47,7 +48,15 @@ public final class SettingsReport {
     if (!results.lease().injectionPumps().isEmpty()) {
       points.add("Injection pump: suction and discharge open before it starts.");
     }
-    points.add("Load lines of the oil tanks: shut and sealed as the purchaser asks.");
+    if (separates(results)) {
+      points.add("Sight glass or try-cocks at the interface and a foot above and below it: open.");
+    }
+    points.add(
+        "Load lines, and every valve of an oil tank below its liquid: shut, and sealed where the"
+            + " purchaser or the rule asks, the numbers in the book.");
+    if (results.lease().tanks().stream().anyMatch(t -> t.duty() == Tank.Duty.WATER)) {
+      points.add("Skim line of the water tank: drain the oil film before the pump can draw it.");
+    }
     return points;
   }
 
@@ -64,7 +73,9 @@ public final class SettingsReport {
           "Fill the gun barrel with water until it runs over the weir: the first oil then floats, and"
               + " none goes down the leg.");
     }
-    points.add("Lift each high switch: the wells' contactors drop out.");
+    points.add(
+        "Lift each high switch: the wells' contactors drop out and the injection pump runs on. Pull"
+            + " its wire: the same. Every month again.");
     if (separates(results)) {
       points.add("Bring one well on; vent the gas until liquid stands at the oil outlet.");
       points.add("Screw the regulator in until the gauge reads the setting above.");

@@ -99,6 +99,22 @@ class SiteChecksTest {
   }
 
   @Test
+  void oilTanksBringTheWordOnLightningAndNameWhereOilSplashes() {
+    assertThat(P1.the("lightning-and-static").words()).contains("Oil tank 1");
+    Looked low = P1.withEach("/tanks", "inletHeight", "1 ft").withEach("/tanks", "entry", "bottom");
+    assertThat(low.the("lightning-and-static").words()).doesNotContain("Oil tank 1");
+    assertThat(P1.withEach("/tanks", "duty", "water").says("lightning-and-static")).isFalse();
+  }
+
+  @Test
+  void tanksAndVesselsBringTheWordOnGoingIn() {
+    assertThat(P1.the("confined-space").words()).contains("Tanks and vessels", "ounces");
+    Looked tanks = P1.withEach("/separators", "status", "remove");
+    assertThat(tanks.the("confined-space").words()).doesNotContain("vessels");
+    assertThat(tanks.withEach("/tanks", "status", "remove").says("confined-space")).isFalse();
+  }
+
+  @Test
   void hotWorkIsCautionedOverWhereAUsedTankIsTouched() {
     assertThat(P1.says("hot-work")).isFalse();
     assertThat(P1.with("/tanks/0/status", "have").the("hot-work").words()).contains("Oil tank 1");
