@@ -12,6 +12,7 @@ import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Cornered;
 import tankyard.app.map.plan.LabelPlacer;
+import tankyard.app.map.plan.MapBox;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
 import tankyard.app.map.plan.PlanMark;
@@ -58,7 +59,9 @@ public final class LabelLayer implements Layer {
               thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || isLit(p, thing.id()))
           .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
           .forEach(thing -> thing(p, placer, thing));
-      p.plan().outlines().forEach(outline -> outline(p, placer, outline));
+      p.plan().outlines().stream()
+          .filter(outline -> !isInCloseUp(p, outline) || isLit(p, outline.id()))
+          .forEach(outline -> outline(p, placer, outline));
       p.plan().lines().stream()
           .sorted(Comparator.comparing((PlanLine l) -> !isLit(p, l.id())))
           .forEach(line -> line(p, placer, line));
@@ -190,6 +193,15 @@ public final class LabelLayer implements Layer {
         placer.beside(x, y, new SymbolSize(12, 12, false), width, Lettering.PLATE_PX, true);
     box.ifPresent(b -> plate(p, mark.badge(), b.x(), b.y()));
     placer.keepFree(x, y, 12, 12);
+  }
+
+  /** What lies about within the close-up is named there. */
+  private static boolean isInCloseUp(Painting p, PlanOutline outline) {
+    MapBox around = MapBox.around(outline.spots()).orElseThrow();
+    return p.closeUp()
+        .map(CloseUp::box)
+        .filter(box -> box.contains(around.centre()) && around.widthM() < 2 * box.widthM())
+        .isPresent();
   }
 
   /** At the first of its corners, from the north, that has room beside it. */
