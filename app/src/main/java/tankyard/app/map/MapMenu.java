@@ -73,30 +73,21 @@ final class MapMenu {
     items.add(item("menu-draw-line", "Draw a line from here", this::drawFromPicked));
     items.add(new SeparatorMenuItem());
     items.add(statusMenu());
-    items.add(item("menu-duplicate", "Duplicate", actions::duplicate));
-    items.add(item("menu-copy", "Copy", actions::copy));
-    items.add(item("menu-zoom-to", "Zoom to it", actions::zoomToPicked));
-    items.add(new SeparatorMenuItem());
-    items.add(item("menu-delete", "Delete", actions::delete));
+    addCopying(items);
+    addEnd(items, "Zoom to it");
     return items;
   }
 
   private List<MenuItem> ofLine(Hit hit, double x, double y) {
     List<MenuItem> items = new ArrayList<>();
     items.add(item("menu-rename", "Rename\u2026", this::renamePicked));
-    items.add(
-        item(
-            "menu-add-corner",
-            "Add a corner here",
-            () -> lines.addCorner(hit.id(), hit.index(), x, y)));
+    items.add(addCorner(hit, x, y));
     items.add(
         item("menu-put-tee", "Put a tee here", () -> lines.putTee(hit.id(), hit.index(), x, y)));
     items.add(item("menu-turn", "Turn around, start to end", () -> lines.turnAround(hit.id())));
     items.add(new SeparatorMenuItem());
     items.add(statusMenu());
-    items.add(item("menu-zoom-to", "Zoom to it", actions::zoomToPicked));
-    items.add(new SeparatorMenuItem());
-    items.add(item("menu-delete", "Delete", actions::delete));
+    addEnd(items, "Zoom to it");
     return items;
   }
 
@@ -104,20 +95,29 @@ final class MapMenu {
     List<MenuItem> items = new ArrayList<>();
     items.add(item("menu-rename", "Rename\u2026", this::renamePicked));
     if (desk.plan().outline(hit.id()).orElseThrow().legs() > 0) {
-      items.add(
-          item(
-              "menu-add-corner",
-              "Add a corner here",
-              () -> lines.addCorner(hit.id(), hit.index(), x, y)));
+      items.add(addCorner(hit, x, y));
     }
     items.add(new SeparatorMenuItem());
     items.add(statusMenu());
+    addCopying(items);
+    addEnd(items, "Zoom to it");
+    return items;
+  }
+
+  private MenuItem addCorner(Hit hit, double x, double y) {
+    return item(
+        "menu-add-corner", "Add a corner here", () -> lines.addCorner(hit.id(), hit.index(), x, y));
+  }
+
+  private void addCopying(List<MenuItem> items) {
     items.add(item("menu-duplicate", "Duplicate", actions::duplicate));
     items.add(item("menu-copy", "Copy", actions::copy));
-    items.add(item("menu-zoom-to", "Zoom to it", actions::zoomToPicked));
+  }
+
+  private void addEnd(List<MenuItem> items, String zoom) {
+    items.add(item("menu-zoom-to", zoom, actions::zoomToPicked));
     items.add(new SeparatorMenuItem());
     items.add(item("menu-delete", "Delete", actions::delete));
-    return items;
   }
 
   private List<MenuItem> ofCorner(Hit hit) {
@@ -152,11 +152,8 @@ final class MapMenu {
             () -> actions.align(Align.Along.COLUMN)));
     items.add(new SeparatorMenuItem());
     items.add(statusMenu());
-    items.add(item("menu-duplicate", "Duplicate", actions::duplicate));
-    items.add(item("menu-copy", "Copy", actions::copy));
-    items.add(item("menu-zoom-to", "Zoom to them", actions::zoomToPicked));
-    items.add(new SeparatorMenuItem());
-    items.add(item("menu-delete", "Delete", actions::delete));
+    addCopying(items);
+    addEnd(items, "Zoom to them");
     return items;
   }
 

@@ -6,20 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
-import tankyard.app.edit.ThingKind;
 import tankyard.app.map.plan.Badge;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.CloseUp;
 import tankyard.app.map.plan.Cornered;
 import tankyard.app.map.plan.LabelPlacer;
-import tankyard.app.map.plan.MapBox;
 import tankyard.app.map.plan.MapSpot;
 import tankyard.app.map.plan.PlanLine;
 import tankyard.app.map.plan.PlanMark;
-import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.plan.PlanThing;
 import tankyard.app.map.plan.SymbolSize;
-import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
 
 /**
@@ -56,14 +52,12 @@ public final class LabelLayer implements Layer {
     if (p.shown().names()) {
       seen.stream()
           .filter(
-              thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || isLit(p, thing.id()))
+              thing -> !p.closeUp().map(c -> c.holds(thing)).orElse(false) || p.isLit(thing.id()))
           .sorted(Comparator.comparingInt((PlanThing t) -> rank(p, t)))
           .forEach(thing -> thing(p, placer, thing));
-      p.plan().outlines().stream()
-          .filter(outline -> !isInCloseUp(p, outline) || isLit(p, outline.id()))
-          .forEach(outline -> outline(p, placer, outline));
+      p.plan().outlines().forEach(outline -> OutlineLabel.write(p, placer, outline));
       p.plan().lines().stream()
-          .sorted(Comparator.comparing((PlanLine l) -> !isLit(p, l.id())))
+          .sorted(Comparator.comparing((PlanLine l) -> !p.isLit(l.id())))
           .forEach(line -> line(p, placer, line));
     }
   }
@@ -85,12 +79,8 @@ public final class LabelLayer implements Layer {
     placer.keepFree(camera.x(arrow), camera.y(arrow), ARROW_PX, ARROW_PX);
   }
 
-  private static boolean isLit(Painting p, String id) {
-    return p.picked().contains(id) || p.hovered().equals(id);
-  }
-
   private static int rank(Painting p, PlanThing thing) {
-    if (isLit(p, thing.id())) {
+    if (p.isLit(thing.id())) {
       return 0;
     }
     if (thing.status() == Status.REMOVE) {
@@ -121,11 +111,11 @@ public final class LabelLayer implements Layer {
       width = Math.max(width, Lettering.plateWidth(badge.words()));
     }
     double height = rows.size() * Lettering.LINE_PX + badges.size() * (Lettering.PLATE_PX + 2);
-    boolean must = isLit(p, thing.id()) || !badges.isEmpty();
+    boolean must = p.isLit(thing.id()) || !badges.isEmpty();
     SymbolSize size = SymbolSize.of(thing, p.camera());
     double x = p.camera().x(thing.at());
     double y = p.camera().y(thing.at());
-    SymbolSize haloed = isLit(p, thing.id()) ? size.wider(2 * ThingLayer.HALO_PX) : size;
+    SymbolSize haloed = p.isLit(thing.id()) ? size.wider(2 * ThingLayer.HALO_PX) : size;
     Optional<LabelPlacer.Box> box = placer.beside(x, y, haloed, width, height, must);
     if (box.isPresent() || rows.size() == 1) {
       box.ifPresent(b -> write(p, rows, badges, b));
@@ -195,47 +185,6 @@ public final class LabelLayer implements Layer {
     placer.keepFree(x, y, 12, 12);
   }
 
-  /** What lies about within the close-up is named there. */
-  private static boolean isInCloseUp(Painting p, PlanOutline outline) {
-    MapBox around = MapBox.around(outline.spots()).orElseThrow();
-    return p.closeUp()
-        .map(CloseUp::box)
-        .filter(box -> box.contains(around.centre()) && around.widthM() < 2 * box.widthM())
-        .isPresent();
-  }
-
-  /** At the first of its corners, from the north, that has room beside it. */
-  private static void outline(Painting p, LabelPlacer placer, PlanOutline outline) {
-    boolean lit = isLit(p, outline.id());
-    double width = Lettering.width(outline.name(), Lettering.NOTE);
-    SymbolSize spot = SymbolSize.of(ThingKind.LANDMARK, 0, 0, p.camera());
-    List<MapSpot> seen = outline.fromNorth().stream().filter(p::sees).toList();
-    seen.stream()
-        .flatMap(at -> beside(p, placer, at, spot, width, false).stream())
-        .findFirst()
-        .or(
-            () ->
-                seen.stream()
-                    .filter(at -> lit)
-                    .findFirst()
-                    .flatMap(at -> beside(p, placer, at, spot, width, true)))
-        .ifPresent(
-            box ->
-                Lettering.write(
-                    p.g(),
-                    outline.name(),
-                    Lettering.NOTE,
-                    box.x(),
-                    box.y(),
-                    outline.water() ? p.inks().of(Service.WATER_LEG) : p.inks().quiet(),
-                    p.inks().paper()));
-  }
-
-  private static Optional<LabelPlacer.Box> beside(
-      Painting p, LabelPlacer placer, MapSpot at, SymbolSize spot, double width, boolean must) {
-    return placer.beside(p.camera().x(at), p.camera().y(at), spot, width, Lettering.LINE_PX, must);
-  }
-
   private static void line(Painting p, LabelPlacer placer, PlanLine line) {
     int leg = line.longestLeg();
     MapSpot a = line.spots().get(leg);
@@ -243,7 +192,7 @@ public final class LabelLayer implements Layer {
     if (!p.sees(a.towards(b, 0.3))) {
       return;
     }
-    boolean lit = isLit(p, line.id());
+    boolean lit = p.isLit(line.id());
     String note = p.shown().results() && !line.note().isEmpty() ? "  " + line.note() : "";
     String words = line.name() + note;
     MapSpot at = a.towards(b, 0.3);

@@ -66,6 +66,11 @@ public record Painting(
     return camera.shows(spot, -NEAR_PX);
   }
 
+  /** Whether it is picked or under the pointer. */
+  boolean isLit(String id) {
+    return picked.contains(id) || hovered.equals(id);
+  }
+
   double width() {
     return camera.widthPx();
   }
