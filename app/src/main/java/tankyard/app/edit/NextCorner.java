@@ -38,8 +38,11 @@ public final class NextCorner {
     }
     MapPoint before = corners.get(corner - 1);
     double apart = Math.max(before.metresTo(from), 1e-9);
-    return from.shifted(
-        eastM(before, from) / apart * STEP_M, northM(before, from) / apart * STEP_M);
+    double east = eastM(before, from) / apart * STEP_M;
+    double north = northM(before, from) / apart * STEP_M;
+    // The third corner of what covers ground closes it, and straight on it would cover none.
+    boolean turns = outline.withCorner(corners.size(), from).closes();
+    return turns ? from.shifted(-north, east) : from.shifted(east, north);
   }
 
   private static double eastM(MapPoint from, MapPoint to) {

@@ -5,7 +5,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import tankyard.app.edit.Hand.InHand;
 import tankyard.app.map.plan.Camera;
-import tankyard.app.map.plan.PlanThing;
+import tankyard.app.map.plan.PlanOutline;
 import tankyard.app.map.tools.MapDesk;
 
 /**
@@ -141,11 +141,12 @@ final class MapKeys {
     double y = camera.heightPx() / 2;
     var box = desk.selection().single().flatMap(desk.plan()::bounds);
     if (box.isPresent()) {
-      var line = desk.selection().single().flatMap(desk.plan()::line);
+      var one = desk.selection().single();
       var at =
-          line.map(l -> l.along(0.5))
-              .or(() -> desk.selection().single().flatMap(desk.plan()::thing).map(PlanThing::at))
-              .or(() -> desk.selection().single().flatMap(desk.plan()::hold))
+          one.flatMap(desk.plan()::line)
+              .map(l -> l.along(0.5))
+              .or(() -> one.flatMap(desk.plan()::outline).map(PlanOutline::onASide))
+              .or(() -> one.flatMap(desk.plan()::hold))
               .orElse(box.get().centre());
       x = camera.x(at);
       y = camera.y(at);

@@ -4,6 +4,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import tankyard.app.edit.Blanks;
 import tankyard.app.edit.Place;
 import tankyard.app.edit.ThingKind;
@@ -11,12 +12,13 @@ import tankyard.app.field.Fields;
 import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.MapPoint;
-import tankyard.engine.lease.Tank;
+import tankyard.engine.lease.Thing;
+import tankyard.engine.study.Clearance;
 import tankyard.engine.units.Unit;
 
 /** The fields of a bermed pad, and the button that draws one. */
 final class BermSheet {
-  /** Room to walk between the outermost tank and the wall, ft. */
+  /** Room to walk between the outermost shell and the wall, ft. */
   private static final double WALKWAY_FT = 10;
 
   private BermSheet() {}
@@ -49,18 +51,21 @@ final class BermSheet {
         sheet.button(
             "berm-add",
             "Draw one round the tanks",
-            "A rectangle round all tanks, with room to walk; drag its corners after",
+            "A rectangle round tanks and vessels, with room to walk; drag its corners after",
             lease -> new Place(around(lease))));
   }
 
   private static Berm around(Lease lease) {
-    List<Tank> tanks = lease.tanks();
+    List<Thing> battery =
+        Stream.<Thing>concat(lease.tanks().stream(), lease.vessels())
+            .filter(thing -> thing.status().stays())
+            .toList();
     Berm blank = (Berm) new Blanks("").thing(lease, ThingKind.BERM, MapPoint.ofFeet(0, 0));
-    if (tanks.isEmpty()) {
+    if (battery.isEmpty()) {
       return blank;
     }
-    DoubleSummaryStatistics east = range(tanks, t -> t.at().east().toFeet());
-    DoubleSummaryStatistics north = range(tanks, t -> t.at().north().toFeet());
+    DoubleSummaryStatistics east = range(battery, t -> t.at().east().toFeet());
+    DoubleSummaryStatistics north = range(battery, t -> t.at().north().toFeet());
     double west = Math.floor(east.getMin());
     double south = Math.floor(north.getMin());
     double right = Math.ceil(east.getMax());
@@ -73,14 +78,14 @@ final class BermSheet {
             MapPoint.ofFeet(west, top)));
   }
 
-  /** From the outer edge of the first tank's walkway to that of the last. */
-  private static DoubleSummaryStatistics range(List<Tank> tanks, ToDoubleFunction<Tank> place) {
-    return tanks.stream()
+  /** From the outer edge of the first one's walkway to that of the last. */
+  private static DoubleSummaryStatistics range(List<Thing> battery, ToDoubleFunction<Thing> place) {
+    return battery.stream()
         .flatMap(
-            t -> {
-              double reach = t.diameter().toFeet() / 2 + WALKWAY_FT;
-              double at = place.applyAsDouble(t);
-              return List.of(at - reach, at + reach).stream();
+            thing -> {
+              double reach = Clearance.half(thing).toFeet() + WALKWAY_FT;
+              double at = place.applyAsDouble(thing);
+              return Stream.of(at - reach, at + reach);
             })
         .collect(Collectors.summarizingDouble(x -> x));
   }

@@ -77,11 +77,11 @@ class SheetRowsTest extends SheetFixture {
   }
 
   @Test
-  void aBermIsDrawnRoundTheTanks() {
+  void aBermIsDrawnRoundVesselsAndTanks() {
     action("berm-add").run().run();
     Berm berm = lease().berms().get(0);
     assertThat(berm.corners()).hasSize(4);
-    assertThat(berm.corners().get(0).east().toFeet()).isEqualTo(540 - 5 - 10);
+    assertThat(berm.corners().get(0).east().toFeet()).isEqualTo(460 - 5 - 10);
     assertThat(berm.corners().get(1).east().toFeet()).isEqualTo(700 + 5 + 10);
     desk.selection.select(berm.id());
     type("berm-rain", "6");

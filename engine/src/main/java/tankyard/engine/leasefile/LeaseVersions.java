@@ -29,12 +29,17 @@ record LeaseVersions(int newest, List<Migration> steps) {
   /** Brings a file's tree up to date, or says why not. */
   Optional<Complaint> bringUpToDate(ObjectNode tree) {
     Optional<Complaint> wrong = refuse(tree);
-    if (wrong.isEmpty()) {
-      int version = tree.get("version").intValue();
-      steps.stream().skip(version - 1).forEach(step -> step.apply(tree));
-      tree.put("version", newest);
+    if (wrong.isPresent()) {
+      return wrong;
     }
-    return wrong;
+    for (Migration step : steps.subList(tree.get("version").intValue() - 1, steps.size())) {
+      Optional<Complaint> lost = step.apply(tree);
+      if (lost.isPresent()) {
+        return lost;
+      }
+    }
+    tree.put("version", newest);
+    return Optional.empty();
   }
 
   private Optional<Complaint> refuse(ObjectNode tree) {

@@ -1,6 +1,7 @@
 package tankyard.engine.leasefile;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 
 /**
  * One step from a version of the lease file to the next. It works on the JSON, since the classes of
@@ -11,5 +12,6 @@ interface Migration {
   /** The version it reads; it leaves the one after. */
   int from();
 
-  void apply(ObjectNode tree);
+  /** What can't be taken over, by its place in the old file; the tree is then left as it was. */
+  Optional<Complaint> apply(ObjectNode tree);
 }

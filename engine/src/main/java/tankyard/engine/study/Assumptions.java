@@ -30,7 +30,9 @@ public final class Assumptions {
     lease.wells().stream()
         .filter(w -> w.status().stays())
         .forEach(w -> assumptions.ofWell(lease, w));
-    lease.separators().stream().filter(s -> s.status().stays()).forEach(assumptions::ofSeparator);
+    lease.separators().stream()
+        .filter(s -> s.status().stays())
+        .forEach(s -> assumptions.ofSeparator(lease, s));
     lease.injectionPumps().stream()
         .filter(p -> p.status().stays())
         .filter(p -> isFed(lease, p))
@@ -115,8 +117,10 @@ public final class Assumptions {
     }
   }
 
-  private void ofSeparator(Separator separator) {
-    if (separator.dumpValve().floatBall().isPresent()) {
+  private void ofSeparator(Lease lease, Separator separator) {
+    if (separator.dumpValve().floatBall().isPresent()
+        && separator.dumpValve().port().isPresent()
+        && lease.fluids().brine().specific() > Defaults.OTHER_WATER.specific()) {
       missing(
           separator.id(),
           separator.otherWater(),

@@ -94,7 +94,11 @@ public record Clearance(String from, Kind kind, String to, Computed<Length> clea
                 Term.of("b", "half of " + b.name(), LaidLine.feet(radiusM(b)), Unit.FOOT)));
   }
 
-  /** Half of what a thing covers on the map; 0 for what has no size there. */
+  /** Half of what a thing covers on the map; nothing for what has no size there. */
+  public static Length half(Thing thing) {
+    return LaidLine.feet(radiusM(thing));
+  }
+
   static double radiusM(Thing thing) {
     if (thing instanceof Tank tank) {
       return tank.diameter().metres() / 2;

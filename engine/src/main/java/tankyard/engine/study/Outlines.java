@@ -2,6 +2,7 @@ package tankyard.engine.study;
 
 import java.util.List;
 import java.util.function.Function;
+import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Outlined;
 import tankyard.engine.terrain.Outline;
@@ -24,6 +25,14 @@ public final class Outlines {
 
   static boolean holds(Outline outline, MapPoint place) {
     return outline.holds(place.east().metres(), place.north().metres());
+  }
+
+  /** The rings that tanks and vessels must stay out of, where a distance was typed. */
+  public static List<List<double[]>> setback(Landmark landmark) {
+    return landmark.setback().stream()
+        .filter(far -> landmark.status().stays() && far.metres() > 0)
+        .flatMap(far -> of(landmark).within(far.metres()).stream())
+        .toList();
   }
 
   private static double[] metres(List<MapPoint> corners, Function<MapPoint, Length> way) {

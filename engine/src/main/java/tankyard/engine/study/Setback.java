@@ -16,10 +16,10 @@ import tankyard.engine.working.Term;
 import tankyard.engine.working.Working;
 
 /**
- * How far the nearest tank or vessel stands from a landmark, from its shell to the nearest side of
- * the landmark. How far it must stand is for the local rule to say, which is typed or not checked.
+ * How far a tank or vessel stands from a landmark, from its shell to the nearest side of the
+ * landmark. How far it must stand is for the local rule to say, which is typed or not checked.
  *
- * @param to the tank or vessel that stands nearest
+ * @param to the tank or vessel
  * @param clear nothing where it stands in the landmark
  * @param needed by the local rule, as it was typed
  */
@@ -28,29 +28,40 @@ public record Setback(
   private static final Source SOURCE =
       Source.definition("straight on the map to the nearest side, less half of what stands there");
 
-  /** Of every landmark that stays, on a lease that has a tank or a vessel. */
+  /** The nearest, of every landmark that stays, on a lease that has a tank or a vessel. */
   public static List<Setback> of(Lease lease) {
-    List<Thing> battery =
-        Stream.concat(lease.tanks().stream(), lease.vessels())
-            .filter(thing -> thing.status().stays())
-            .toList();
-    return lease.landmarks().stream()
-        .filter(landmark -> landmark.status().stays())
-        .flatMap(landmark -> nearest(landmark, battery).stream())
+    return staying(lease)
+        .flatMap(
+            landmark ->
+                from(lease, landmark)
+                    .min(Comparator.comparingDouble(s -> s.clear().value().metres()))
+                    .stream())
         .toList();
   }
 
-  private static Optional<Setback> nearest(Landmark landmark, List<Thing> battery) {
-    Outline outline = Outlines.of(landmark);
-    return battery.stream()
-        .map(
-            thing ->
-                new Setback(landmark.id(), thing.id(), clear(outline, thing), landmark.setback()))
-        .min(Comparator.comparingDouble(setback -> setback.clear().value().metres()));
+  /** Every tank or vessel that stands nearer to a landmark than the rule that was typed lets it. */
+  public static List<Setback> tooNear(Lease lease) {
+    return staying(lease)
+        .filter(landmark -> landmark.setback().isPresent())
+        .flatMap(landmark -> from(lease, landmark))
+        .filter(Setback::isShort)
+        .toList();
   }
 
-  /** Whether it stands nearer than the rule that was typed lets it. */
-  public boolean isShort() {
+  private static Stream<Landmark> staying(Lease lease) {
+    return lease.landmarks().stream().filter(landmark -> landmark.status().stays());
+  }
+
+  private static Stream<Setback> from(Lease lease, Landmark landmark) {
+    Outline outline = Outlines.of(landmark);
+    return Stream.<Thing>concat(lease.tanks().stream(), lease.vessels())
+        .filter(thing -> thing.status().stays())
+        .map(
+            thing ->
+                new Setback(landmark.id(), thing.id(), clear(outline, thing), landmark.setback()));
+  }
+
+  private boolean isShort() {
     return needed.filter(least -> clear.value().metres() < least.metres()).isPresent();
   }
 

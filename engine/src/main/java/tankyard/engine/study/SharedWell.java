@@ -22,7 +22,7 @@ import tankyard.engine.working.Working;
  * @param bothOn wellhead pressure while both leases pump
  * @param mustOverlap hours a day both run, if they take turns as far as the day lasts
  * @param byChance hours a day both run, if neither knows of the other
- * @param together what goes in over the day
+ * @param together what has to go in over the day, whether or not the pumps have hours enough
  * @param limit of the wellhead, the permit as typed or the screening form, where one is known
  */
 public record SharedWell(
@@ -53,8 +53,9 @@ public record SharedWell(
 
   private static SharedWell of(InjectionWell well, LiquidRate theirs, List<InjectionResult> pumps) {
     double ours = pumps.stream().mapToDouble(i -> i.intoWell().toBarrelsPerDay()).sum();
-    double ourHours =
-        Math.min(DAY, pumps.stream().mapToDouble(i -> i.hours().value().toHours()).max().orElse(0));
+    double wantedHours =
+        pumps.stream().mapToDouble(i -> i.hours().value().toHours()).max().orElse(0);
+    double ourHours = Math.min(DAY, wantedHours);
     double theirHours = well.otherHours().orElse(Defaults.OTHER_HOURS).toHours();
     LiquidRate both = LiquidRate.ofBarrelsPerDay(ours + theirs.toBarrelsPerDay());
     return new SharedWell(
@@ -74,7 +75,7 @@ public record SharedWell(
             CHANCE,
             ourHours,
             theirHours),
-        together(ours, theirs.toBarrelsPerDay(), ourHours, theirHours),
+        together(ours, theirs.toBarrelsPerDay(), wantedHours, theirHours),
         pumps.get(0).limit());
   }
 

@@ -3,10 +3,13 @@ package tankyard.engine.terrain;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.GeometryFixer;
 
 /**
  * Corners on the map, in metres: the ground inside a berm, a creek, a house, or a single spot. The
@@ -19,9 +22,17 @@ public final class Outline {
   private static final int STRETCHES = 12;
 
   private final Geometry shape;
+  private final boolean crossed;
 
-  private Outline(Geometry shape) {
-    this.shape = shape;
+  private Outline(Geometry drawn) {
+    crossed = drawn instanceof Polygon && !drawn.isValid();
+    shape = crossed ? mended((Polygon) drawn) : drawn;
+  }
+
+  /** The ground that sides which cross close round; the sides alone where that is none. */
+  private static Geometry mended(Polygon drawn) {
+    Geometry ground = GeometryFixer.fix(drawn);
+    return ground.isEmpty() ? drawn.getExteriorRing() : ground;
   }
 
   /**
@@ -57,7 +68,7 @@ public final class Outline {
 
   /** Whether its sides cross each other, so that nobody can say what lies inside. */
   public boolean crossesItself() {
-    return shape instanceof Polygon && !shape.isValid();
+    return crossed;
   }
 
   /** Whether a place lies inside or on a side; a way and a spot hold nothing else. */
@@ -70,19 +81,29 @@ public final class Outline {
     return shape.distance(FACTORY.createPoint(new Coordinate(eastM, northM)));
   }
 
-  /** The rings round all that lies within a distance of it, corner by corner as east and north. */
+  /**
+   * The rings round all that lies within a distance of it, corner by corner as east and north; a
+   * way that runs round something has one inside too.
+   *
+   * @param metres above zero
+   */
   public List<List<double[]>> within(double metres) {
     Geometry around = shape.buffer(metres, STRETCHES);
     return IntStream.range(0, around.getNumGeometries())
         .mapToObj(around::getGeometryN)
-        .filter(Polygon.class::isInstance)
-        .map(p -> ring((Polygon) p))
+        .filter(part -> part instanceof Polygon && !part.isEmpty())
+        .flatMap(part -> rings((Polygon) part))
         .toList();
   }
 
-  private static List<double[]> ring(Polygon polygon) {
-    return Arrays.stream(polygon.getExteriorRing().getCoordinates())
-        .map(c -> new double[] {c.x, c.y})
-        .toList();
+  private static Stream<List<double[]>> rings(Polygon polygon) {
+    return Stream.concat(
+            Stream.of(polygon.getExteriorRing()),
+            IntStream.range(0, polygon.getNumInteriorRing()).mapToObj(polygon::getInteriorRingN))
+        .map(Outline::corners);
+  }
+
+  private static List<double[]> corners(LinearRing ring) {
+    return Arrays.stream(ring.getCoordinates()).map(c -> new double[] {c.x, c.y}).toList();
   }
 }

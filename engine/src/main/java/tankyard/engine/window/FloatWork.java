@@ -16,7 +16,8 @@ import tankyard.engine.working.Computed;
  * @param closes pull at the seat as it sinks in the oil
  * @param legFull most gauge reading it works at with the water leg full behind the valve
  * @param legDrained the same with nothing behind it, as at the first start
- * @param fresher with the fresher water that may come; empty where today's is no heavier
+ * @param fresher with the fresher water that may come, in the case in which it can do least then;
+ *     empty where today's is no heavier
  */
 @RecordBuilder
 public record FloatWork(

@@ -126,11 +126,19 @@ public final class WindowFinder {
         gasBreak(setting.map(s -> s.gauge().pascals()).orElseGet(() -> highest(needed))));
   }
 
-  /** In the case in which it can do least. */
+  /** In the case in which it can do least, and with fresher water in that in which it can then. */
   private Optional<FloatWork> floatWork() {
-    return cases.stream()
-        .flatMap(study -> new VesselLimits(study, separator).floatWork().stream())
-        .min(Comparator.comparingDouble(work -> work.legFull().value().pascals()));
+    List<FloatWork> works =
+        cases.stream()
+            .flatMap(study -> new VesselLimits(study, separator).floatWork().stream())
+            .toList();
+    Optional<FloatWork.Fresher> fresher =
+        works.stream()
+            .flatMap(work -> work.fresher().stream())
+            .min(Comparator.comparingDouble(then -> then.legFull().value().pascals()));
+    return works.stream()
+        .min(Comparator.comparingDouble(work -> work.legFull().value().pascals()))
+        .map(work -> work.withFresher(fresher));
   }
 
   private static double highest(List<PressureLimit> needed) {

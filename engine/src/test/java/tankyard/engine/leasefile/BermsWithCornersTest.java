@@ -45,22 +45,39 @@ class BermsWithCornersTest {
   }
 
   @Test
-  void whatCannotBeReadStaysWhereItIs() throws IOException {
-    ObjectNode tree = tree("'length': 'ten paces'");
-    assertThat(tree.has("berms")).isFalse();
-    assertThat(tree.at("/site/berm/length").textValue()).isEqualTo("ten paces");
+  void whatCannotBeReadIsRefusedWithItsPlace() throws IOException {
+    ObjectNode tree = raw("'length': 'ten paces'");
+    assertThat(new BermsWithCorners().apply(tree))
+        .hasValueSatisfying(c -> assertThat(c.place()).isEqualTo("/site/berm/length"));
+    assertThat(tree).isEqualTo(raw("'length': 'ten paces'"));
+    assertThat(new BermsWithCorners().apply(raw("'width': '0 ft'")))
+        .hasValueSatisfying(c -> assertThat(c.accepted()).contains("above zero"));
+    assertThat(new BermsWithCorners().apply(raw("'corner': {'east': '1 ft'}")))
+        .hasValueSatisfying(c -> assertThat(c.place()).isEqualTo("/site/berm/corner/north"));
+  }
+
+  @Test
+  void fieldsNobodyKnowsGoAlongAndTakeNothingsPlace() throws IOException {
+    ObjectNode tree = tree("'name': 'mine', 'liner': 'clay', 'height': null");
+    assertThat(tree.at("/berms/0/liner").textValue()).isEqualTo("clay");
+    assertThat(tree.at("/berms/0/name").textValue()).isEqualTo("Berm");
+    assertThat(tree.at("/berms/0/status").textValue()).isEqualTo("new");
   }
 
   /** A berm of 60 by 44 ft, with one more field or another value in it, brought up to date. */
   private static ObjectNode tree(String field) throws IOException {
+    ObjectNode tree = raw(field);
+    assertThat(new BermsWithCorners().apply(tree)).isEmpty();
+    return tree;
+  }
+
+  private static ObjectNode raw(String field) throws IOException {
     String json =
         ("{'site': {'berm': {'corner': {'east': '20 ft', 'north': '-22 ft'}, 'length': '60 ft',"
                 + " 'width': '44 ft', "
                 + field
                 + "}}}")
             .replace('\'', '"');
-    ObjectNode tree = (ObjectNode) LeaseMapper.mapper().readTree(json);
-    new BermsWithCorners().apply(tree);
-    return tree;
+    return (ObjectNode) LeaseMapper.mapper().readTree(json);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class LeaseVersionsTest {
@@ -66,8 +67,9 @@ class LeaseVersionsTest {
       }
 
       @Override
-      public void apply(ObjectNode tree) {
+      public Optional<Complaint> apply(ObjectNode tree) {
         tree.put("steps", tree.get("steps").textValue() + from);
+        return Optional.empty();
       }
     };
   }

@@ -55,6 +55,39 @@ class OutlineTest {
     assertThat(WAY.crossesItself()).isFalse();
   }
 
+  /** A way round a field of 100 by 100 leaves a square of 80 by 80 in the middle of it free. */
+  @Test
+  void aWayThatRunsRoundSomethingHasARingInsideToo() {
+    Outline round =
+        Outline.of(new double[] {0, 100, 100, 0, 0}, new double[] {0, 0, 100, 100, 0}, false);
+    assertThat(round.within(10)).hasSize(2);
+    assertThat(area(round.within(10).get(1))).isCloseTo(6400, within(1e-6));
+    assertThat(round.within(60)).hasSize(1);
+  }
+
+  /**
+   * Two triangles that meet in the middle, each of 30 by 20 and 80 round: both have ground, and
+   * both are kept away from, less what the two strips share at the crossing.
+   */
+  @Test
+  void groundThatSidesCrossRoundIsStillKeptAwayFrom() {
+    Outline crossed = Outline.of(new double[] {0, 30, 0, 30}, new double[] {0, 40, 40, 0}, true);
+    assertThat(crossed.areaM2()).isCloseTo(600, within(1e-6));
+    assertThat(crossed.metresTo(15, 5)).isZero();
+    assertThat(crossed.metresTo(15, 35)).isZero();
+    assertThat(crossed.metresTo(0, 20)).isCloseTo(12, within(1e-9));
+    assertThat(area(crossed.within(1).get(0))).isBetween(760 - 1.5, 760 + 2 * Math.PI);
+  }
+
+  /** Three corners on one straight line close round nothing, and yet stand somewhere. */
+  @Test
+  void aFieldWithoutGroundIsKeptAwayFromByItsSides() {
+    Outline flat = Outline.of(new double[] {0, 10, 20}, new double[] {0, 0, 0}, true);
+    assertThat(flat.areaM2()).isZero();
+    assertThat(flat.metresTo(10, 5)).isEqualTo(5);
+    assertThat(area(flat.within(2).get(0))).isCloseTo(80 + Math.PI * 4, within(0.1));
+  }
+
   private static double area(java.util.List<double[]> ring) {
     double twice = 0;
     for (int i = 0; i + 1 < ring.size(); i++) {

@@ -39,7 +39,7 @@ public final class HitTester {
   private Hit corner(double x, double y, Collection<String> picked) {
     return Stream.<List<? extends Cornered>>of(plan.lines(), plan.outlines())
         .flatMap(List::stream)
-        .filter(way -> picked.contains(way.id()))
+        .filter(way -> picked.contains(way.id()) && way.legs() > 0)
         .flatMap(
             way ->
                 IntStream.range(0, way.corners())

@@ -81,9 +81,7 @@ public final class PlanMaker {
   }
 
   private static List<List<MapSpot>> setback(Landmark landmark) {
-    return landmark.setback().stream()
-        .filter(far -> landmark.status().stays() && far.metres() > 0)
-        .flatMap(far -> Outlines.of(landmark).within(far.metres()).stream())
+    return Outlines.setback(landmark).stream()
         .map(ring -> ring.stream().map(c -> new MapSpot(c[0], c[1])).toList())
         .toList();
   }

@@ -68,6 +68,11 @@ public record PlanOutline(
     return leg + 1;
   }
 
+  /** On its first side, clear of its corners; the spot itself where it is one. */
+  public MapSpot onASide() {
+    return legs() == 0 ? spots.get(0) : legStart(0).towards(legEnd(0), 0.5);
+  }
+
   /** Its corners, the northernmost first: where its name may stand. */
   public List<MapSpot> fromNorth() {
     return spots.stream().sorted(Comparator.comparingDouble(s -> -s.northM())).toList();

@@ -154,6 +154,41 @@ class OutlineToolsTest {
     assertThat(desk.plan().outline("LM1").orElseThrow().closes()).isFalse();
   }
 
+  /**
+   * Straight on, the third corner of a house would close round no ground at all; once it is closed,
+   * the next comes half way back to the first.
+   */
+  @Test
+  void aHouseTurnsAtItsThirdCorner() {
+    put(ThingKind.LANDMARK, 400, 300);
+    desk.edit(NextCorner.last(store.lease(), "LM1"));
+    desk.edit(NextCorner.last(store.lease(), "LM1"));
+    assertCorner(1, 450, 300);
+    assertCorner(2, 450, 350);
+    desk.edit(NextCorner.last(store.lease(), "LM1"));
+    assertCorner(3, 425, 325);
+  }
+
+  @Test
+  void aSpotThatIsPickedHasNoCornerToDragOff() {
+    put(ThingKind.LANDMARK, 400, 300);
+    assertThat(selection.single()).contains("LM1");
+    Pointer on = at(400, 300, 1);
+    assertThat(desk.hits().at(on.x(), on.y(), List.of("LM1")).what()).isEqualTo(Hit.What.OUTLINE);
+  }
+
+  /** Nothing to draw is no reason to draw nothing. */
+  @Test
+  void aSetbackOfNothingHasNoRing() {
+    put(ThingKind.LANDMARK, 400, 300);
+    Landmark house =
+        LandmarkBuilder.builder(store.lease().landmarks().get(0))
+            .setback(Optional.of(Length.ofFeet(0)))
+            .build();
+    desk.edit(Replace.of(house, "setback"));
+    assertThat(desk.plan().outline("LM1").orElseThrow().setback()).isEmpty();
+  }
+
   @Test
   void aHouseCanBePickedDraggedAndKeepsItsSetback() {
     put(ThingKind.LANDMARK, 400, 300);

@@ -38,7 +38,8 @@ public final class PermitRateCheck implements Check {
         barrels.merge(injection.wellId(), aDay(injection), Double::sum);
       }
       for (InjectionWell well : evidence.lease().injectionWells()) {
-        double day = barrels.getOrDefault(well.id(), 0.0) + others(well);
+        double ours = barrels.getOrDefault(well.id(), 0.0);
+        double day = ours > 0 ? ours + others(well) : 0;
         well.permitRate()
             .filter(permit -> day > permit.toBarrelsPerDay() * (1 + SLIP))
             .ifPresent(

@@ -23,8 +23,7 @@ public final class SetbackShortCheck implements Check {
 
   @Override
   public List<Finding> look(Evidence evidence) {
-    return evidence.yard().setbacks().stream()
-        .filter(Setback::isShort)
+    return Setback.tooNear(evidence.lease()).stream()
         .map(setback -> finding(evidence, setback))
         .toList();
   }

@@ -31,10 +31,11 @@ public final class BermMissingCheck implements Check {
           finding(
               "", "No berm is drawn round the tanks: what spills runs where the ground falls."));
     }
+    String outside = " stands outside " + (berms.size() == 1 ? "the berm." : "every berm.");
     return Stream.concat(lease.tanks().stream(), lease.vessels())
         .filter(thing -> thing.status().stays())
         .filter(thing -> berms.stream().noneMatch(berm -> Outlines.holds(berm, thing.at())))
-        .map(thing -> finding(thing.id(), thing.name() + " stands outside the berm."))
+        .map(thing -> finding(thing.id(), thing.name() + outside))
         .toList();
   }
 

@@ -40,7 +40,9 @@ public final class FloatFresherCheck implements Check {
 
   /** A float too weak in today's water is told by the window. */
   private static boolean worksToday(FloatWork work, Optional<Setting> setting) {
-    return setting.filter(s -> s.gauge().toPsi() > work.legFull().value().toPsi()).isEmpty();
+    return work.opens().value().newtons() > 0
+        && work.closes().value().newtons() > 0
+        && setting.filter(s -> s.gauge().toPsi() > work.legFull().value().toPsi()).isEmpty();
   }
 
   private static boolean failsThen(FloatWork.Fresher fresher, Optional<Setting> setting) {

@@ -42,7 +42,7 @@ public final class SettingsReport {
     }
     points.add("Overflow between tanks: no valve in it, or locked open.");
     points.add("Relief valve: nothing shut ahead of it or behind it, its outlet led to a tank.");
-    if (!results.lease().berms().isEmpty()) {
+    if (results.lease().berms().stream().anyMatch(b -> b.status().stays())) {
       points.add("Berm drain: shut and locked; open only after looking at the water.");
     }
     if (!results.lease().injectionPumps().isEmpty()) {

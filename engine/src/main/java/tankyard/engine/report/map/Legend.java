@@ -13,6 +13,7 @@ import tankyard.engine.lease.Line;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Status;
 import tankyard.engine.lease.Thing;
+import tankyard.engine.study.Outlines;
 
 /** What lines and symbols mean: only those that are drawn. */
 final class Legend {
@@ -51,7 +52,7 @@ final class Legend {
       sample(g, "berm", x, y);
       y += ROW;
     }
-    if (lease.landmarks().stream().anyMatch(l -> l.setback().isPresent())) {
+    if (lease.landmarks().stream().anyMatch(l -> !Outlines.setback(l).isEmpty())) {
       OutlineLayer.setbackStroke(g, palette);
       sample(g, "setback", x, y);
       y += ROW;

@@ -12,11 +12,13 @@ import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Outlined;
+import tankyard.engine.lease.Status;
 import tankyard.engine.study.Outlines;
 
 /** Berms, landmarks, and how far to keep from these where that was typed. */
 final class OutlineLayer {
   private static final Stroke SETBACK = dashed(1f, 2, 4);
+  private static final Stroke GOES = dashed(1.2f, 2, 3);
   private static final Stroke WAY = dashed(1.4f);
   private static final Stroke PROPERTY_LINE = dashed(1.4f, 12, 3, 2, 3, 2, 3);
   private static final double SPOT = 4;
@@ -40,8 +42,7 @@ final class OutlineLayer {
   private void setback(Graphics2D g, Frame frame, Landmark landmark) {
     g.setColor(palette.faint());
     g.setStroke(SETBACK);
-    landmark.setback().stream()
-        .flatMap(far -> Outlines.of(landmark).within(far.metres()).stream())
+    Outlines.setback(landmark).stream()
         .map(ring -> ring.stream().map(c -> frame.at(c[0], c[1])).toList())
         .forEach(ring -> g.draw(path(ring, true)));
   }
@@ -78,12 +79,16 @@ final class OutlineLayer {
   }
 
   private Color color(Outlined thing) {
-    return thing instanceof Landmark landmark && landmark.what().isWater()
+    boolean stays = thing.status().stays();
+    return stays && thing instanceof Landmark landmark && landmark.what().isWater()
         ? palette.water()
         : palette.faint();
   }
 
   private static Stroke stroke(Outlined thing) {
+    if (thing.status() == Status.REMOVE) {
+      return GOES;
+    }
     if (thing instanceof Berm) {
       return LineLook.BERM;
     }

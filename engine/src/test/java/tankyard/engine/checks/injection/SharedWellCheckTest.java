@@ -3,6 +3,7 @@ package tankyard.engine.checks.injection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
@@ -52,6 +53,14 @@ class SharedWellCheckTest {
     assertThat(permit.says("injection-rate-over-permit")).isTrue();
     assertThat(permit.with(WELL + "otherRate", null).says("injection-rate-over-permit"))
         .isEqualTo(P5.with(WELL + "permitRate", "460 bbl/d").says("injection-rate-over-permit"));
+  }
+
+  /** What another lease puts down a well we have no line to is not ours to answer for. */
+  @Test
+  void aWellWeDoNotPumpIntoIsNotOurs() {
+    Looked permit = shared("580 bbl/d", "24 h").with(WELL + "permitRate", "500 bbl/d");
+    assertThat(permit.says("injection-rate-over-permit")).isTrue();
+    assertThat(permit.with("/lines", List.of()).says("injection-rate-over-permit")).isFalse();
   }
 
   @Test

@@ -16,12 +16,11 @@ import tankyard.engine.study.Setback;
  * which is 10 ft wide: its shell stands 195 ft from the water.
  */
 class SetbackChecksTest {
-  private static final Looked LEASE =
+  private static final Looked TWO_TANKS =
       Looked.at("p1-osage-bend")
           .with("/lines", List.of())
           .with("/separators", List.of())
           .with("/tanks/2", null)
-          .with("/tanks/1", null)
           .with("/tanks/0/at", Map.of("east", "1000 ft", "north", "1000 ft"))
           .plus(
               "/landmarks",
@@ -34,6 +33,7 @@ class SetbackChecksTest {
                           Map.of("east", "1200 ft", "north", "5000 ft")),
                   "status", "have",
                   "what", "creek"));
+  private static final Looked LEASE = TWO_TANKS.with("/tanks/1", null);
   private static final String SETBACK = "/landmarks/0/setback";
 
   private static Setback setback(Looked lease) {
@@ -72,6 +72,21 @@ class SetbackChecksTest {
     Finding found =
         LEASE.with(SETBACK, "300 ft").with("/tanks/0/status", "have").the("setback-short");
     assertThat(found.severity()).isEqualTo(Severity.LOOK);
+  }
+
+  /** What stands already may be nearest: the new tank behind it is still one to fix. */
+  @Test
+  void everyTankThatIsTooNearIsTold() {
+    Looked two =
+        TWO_TANKS
+            .with(SETBACK, "300 ft")
+            .with("/tanks/0/status", "have")
+            .with("/tanks/1/status", "new")
+            .with("/tanks/1/at", Map.of("east", "950 ft", "north", "1000 ft"));
+    assertThat(two.all("setback-short"))
+        .extracting(Finding::severity)
+        .containsExactlyInAnyOrder(Severity.LOOK, Severity.FIX);
+    assertThat(setback(two).clear().value().toFeet()).isCloseTo(195, within(1e-6));
   }
 
   /** A house covers the ground inside its corners: a tank in the middle of it is no way off. */
