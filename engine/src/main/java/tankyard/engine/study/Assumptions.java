@@ -3,6 +3,7 @@ package tankyard.engine.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.InjectionWell;
@@ -42,6 +43,7 @@ public final class Assumptions {
         .forEach(assumptions::ofInjectionWell);
     lease.gunBarrels().stream().filter(g -> g.status().stays()).forEach(assumptions::ofGunBarrel);
     lease.tanks().stream().filter(t -> t.status().stays()).forEach(assumptions::ofTank);
+    lease.berms().stream().filter(b -> b.status().stays()).forEach(assumptions::ofBerm);
     return List.copyOf(assumptions.found);
   }
 
@@ -143,6 +145,11 @@ public final class Assumptions {
     if (well.otherRate().isPresent()) {
       missing(well.id(), well.otherHours(), "the other lease pumps a day", Defaults.OTHER_HOURS);
     }
+  }
+
+  private void ofBerm(Berm berm) {
+    missing(berm.id(), berm.rain(), "rain it must also hold", Defaults.BERM_RAIN);
+    missing(berm.id(), berm.freeboard(), "freeboard over all that", Defaults.FREEBOARD);
   }
 
   private static boolean isFed(Lease lease, InjectionPump pump) {

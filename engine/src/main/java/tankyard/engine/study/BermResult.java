@@ -62,8 +62,8 @@ public record BermResult(
             Volume.ofCubicFeet(Unit.CUBIC_FOOT.fromSi(largest.cubicMetres())),
             berm.largestTankFactor().orElse(Fraction.ofRatio(1)),
             squareFeet(othersM2),
-            berm.rain().orElse(Length.ofInches(0)),
-            berm.freeboard().orElse(Length.ofFeet(0)));
+            berm.rain().orElse(Defaults.BERM_RAIN),
+            berm.freeboard().orElse(Defaults.FREEBOARD));
     Computed<Length> needed = tankyard.engine.tanks.Berm.height(spec);
     Length toBuild = Length.ofFeet(Rounding.UP.toParts(needed.value().toFeet(), 4));
     return new BermResult(

@@ -61,6 +61,8 @@ public final class Defaults {
 
   public static final Pressure BUILD_UP = Pressure.ofPsi(1.5);
   public static final Length SALES_OUTLET = Length.ofFeet(1);
+  public static final Length BERM_RAIN = Length.ofInches(0);
+  public static final Length FREEBOARD = Length.ofFeet(0);
   public static final Length SWITCH_BELOW_LIP = Length.ofFeet(0.5);
 
   /** Pump-on as a share of the overflow's height. */

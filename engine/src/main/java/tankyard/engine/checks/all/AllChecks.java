@@ -24,10 +24,13 @@ import tankyard.engine.checks.injection.MotorCheck;
 import tankyard.engine.checks.injection.PermitPressureCheck;
 import tankyard.engine.checks.injection.PermitRateCheck;
 import tankyard.engine.checks.injection.PermitUnknownCheck;
+import tankyard.engine.checks.injection.PumpOffCheck;
 import tankyard.engine.checks.injection.PumpRateCheck;
 import tankyard.engine.checks.injection.PumpReliefCheck;
+import tankyard.engine.checks.injection.ReliefHighCheck;
 import tankyard.engine.checks.injection.SharedWellCheck;
 import tankyard.engine.checks.injection.SuctionCheck;
+import tankyard.engine.checks.injection.SuctionUnknownCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
 import tankyard.engine.checks.lines.ColdLaminarCheck;
 import tankyard.engine.checks.lines.CommingledCheck;
@@ -45,6 +48,8 @@ import tankyard.engine.checks.lines.StaggerCheck;
 import tankyard.engine.checks.power.ElectricityCheck;
 import tankyard.engine.checks.power.StartTogetherCheck;
 import tankyard.engine.checks.power.VoltageDropCheck;
+import tankyard.engine.checks.power.WireUnknownCheck;
+import tankyard.engine.checks.site.AllOnMissingCheck;
 import tankyard.engine.checks.site.AskFirstCheck;
 import tankyard.engine.checks.site.AssumedCheck;
 import tankyard.engine.checks.site.ConfinedSpaceCheck;
@@ -60,6 +65,7 @@ import tankyard.engine.checks.site.SpillPlanCheck;
 import tankyard.engine.checks.tanks.BermCrossedCheck;
 import tankyard.engine.checks.tanks.BermHeightCheck;
 import tankyard.engine.checks.tanks.BermMissingCheck;
+import tankyard.engine.checks.tanks.BermRainCheck;
 import tankyard.engine.checks.tanks.BermToBuildCheck;
 import tankyard.engine.checks.tanks.LoadCheck;
 import tankyard.engine.checks.tanks.OilStorageCheck;
@@ -70,12 +76,14 @@ import tankyard.engine.checks.tanks.SwitchHeightCheck;
 import tankyard.engine.checks.tanks.SwitchMissingCheck;
 import tankyard.engine.checks.tanks.SwitchRoomCheck;
 import tankyard.engine.checks.tanks.VentCheck;
+import tankyard.engine.checks.tanks.VentUnknownCheck;
 import tankyard.engine.checks.tanks.WaterHoursCheck;
 import tankyard.engine.checks.vessels.BoxLimitCheck;
 import tankyard.engine.checks.vessels.CrestGovernsCheck;
 import tankyard.engine.checks.vessels.DropsCheck;
 import tankyard.engine.checks.vessels.DumpValveBareCheck;
 import tankyard.engine.checks.vessels.FiredVesselCheck;
+import tankyard.engine.checks.vessels.FloatDrainedCheck;
 import tankyard.engine.checks.vessels.FloatFresherCheck;
 import tankyard.engine.checks.vessels.FloatWeightCheck;
 import tankyard.engine.checks.vessels.HeightsDecideCheck;
@@ -96,6 +104,7 @@ public final class AllChecks {
   private static final List<Check> CHECKS =
       List.of(
           new DiagnosesCheck(),
+          new AllOnMissingCheck(),
           new LiquidFullCheck(),
           new WindowClosedCheck(),
           new SettingBelowLeastCheck(),
@@ -106,6 +115,7 @@ public final class AllChecks {
           new HeightsDecideCheck(),
           new FloatWeightCheck(),
           new FloatFresherCheck(),
+          new FloatDrainedCheck(),
           new DumpValveBareCheck(),
           new SpringRangeCheck(),
           new RetentionCheck(),
@@ -143,12 +153,14 @@ public final class AllChecks {
           new SwitchHeightCheck(),
           new SwitchRoomCheck(),
           new VentCheck(),
+          new VentUnknownCheck(),
           new SwitchMissingCheck(),
           new LoadCheck(),
           new BermHeightCheck(),
           new BermMissingCheck(),
           new BermCrossedCheck(),
           new BermToBuildCheck(),
+          new BermRainCheck(),
           new PermitPressureCheck(),
           new PermitRateCheck(),
           new SharedWellCheck(),
@@ -157,10 +169,14 @@ public final class AllChecks {
           new MotorCheck(),
           new PumpRateCheck(),
           new SuctionCheck(),
+          new PumpOffCheck(),
+          new SuctionUnknownCheck(),
           new RunsOutCheck(),
           new VoltageDropCheck(),
+          new WireUnknownCheck(),
           new StartTogetherCheck(),
           new PumpReliefCheck(),
+          new ReliefHighCheck(),
           new CheckValveCheck(),
           new AssumedCheck(),
           new GasInTheAirCheck(),

@@ -39,9 +39,9 @@ public final class BermHeightCheck implements Check {
                 + " is "
                 + feet.value()
                 + " high; "
-                + evidence.nameOf(berm.largestTankId())
-                + " and the rain need "
                 + feet.limit()
+                + " are needed for "
+                + BermRainCheck.held(evidence, berm)
                 + ".",
             SOURCE)
         .mendedBy(

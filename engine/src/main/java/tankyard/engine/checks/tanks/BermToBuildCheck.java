@@ -35,8 +35,8 @@ public final class BermToBuildCheck implements Check {
                 + " needs "
                 + Versus.print(needed, Unit.FOOT, 2)
                 + " for "
-                + evidence.nameOf(berm.largestTankId())
-                + " and the rain: build it to "
+                + BermRainCheck.held(evidence, berm)
+                + ": build it to "
                 + Versus.print(berm.toBuild(), Unit.FOOT, 2)
                 + " after it has settled, which takes "
                 + Versus.print(berm.dirt().value(), Unit.CUBIC_YARD, 0)

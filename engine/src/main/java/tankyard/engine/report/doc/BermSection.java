@@ -14,6 +14,9 @@ final class BermSection {
 
   private static Section section(Draft draft, BermResult berm) {
     String name = draft.nameOf(berm.bermId());
+    boolean rain =
+        draft.results().lease().berms().stream()
+            .anyMatch(b -> b.id().equals(berm.bermId()) && b.rain().isPresent());
     Draft.Shown needed =
         draft.headline(name + ": height needed", Figure.HEIGHT, Rounding.UP, berm.needed());
     String built =
@@ -35,7 +38,9 @@ final class BermSection {
             draft.words(Figure.GROUND, berm.inside())
                 + " lie inside. To hold "
                 + draft.nameOf(berm.largestTankId())
-                + ", the largest tank in it, and the rain, its walls must stand "
+                + ", the largest tank in it, "
+                + (rain ? "and the rain" : "and no rain, since none is typed")
+                + ", its walls must stand "
                 + needed.words()
                 + " above the pad."
                 + built

@@ -25,6 +25,7 @@ final class OverflowSection {
     List<Block.Column> columns =
         List.of(
             text("overflow"),
+            text("into"),
             text("case"),
             number(draft.head("passes", Figure.RATE)),
             number(draft.head("all fluid", Figure.RATE)),
@@ -57,12 +58,18 @@ final class OverflowSection {
         result.capacity().value().toBarrelsPerDay() >= result.allFluid().toBarrelsPerDay();
     return List.of(
         name,
+        draft.results().lease().line(result.lineId()).map(l -> draft.nameOf(l.to())).orElse(""),
         designCase.designCase().name(),
         passes.digits(),
         draft.digits(Figure.RATE, result.allFluid()),
         result.fall().map(f -> draft.digits(Figure.SMALL, f)).orElse("not known"),
         least.map(Draft.Shown::digits).orElse("-"),
-        enough ? "yes" : "too small: the rest spills",
+        enough ? enough(result) : "too small: the rest spills",
         passes.mark());
+  }
+
+  /** What is passed without a fall that is known is what the pipe swallows at its mouth. */
+  private static String enough(OverflowResult result) {
+    return result.fall().isPresent() ? "yes" : "only if it falls that much";
   }
 }

@@ -209,7 +209,12 @@ final class SettingRows {
     tank.ventBore().ifPresent(bore -> vent(tank));
     if (tank.duty() == Tank.Duty.WATER) {
       row(tank.name() + ", pump starts", height(tank.pumpOn()), "a float or switch", "");
-      row(tank.name() + ", pump stops", height(tank.pumpOff()), "above its nozzle", "");
+      row(tank.name() + ", pump stops", height(tank.pumpOff()), "a float or switch", "");
+      row(
+          tank.name() + ", low-level cut-out",
+          "above the nozzle, under pump stops",
+          "stops the pump whatever its float does",
+          "");
     }
   }
 
@@ -253,7 +258,7 @@ final class SettingRows {
     row(
         pump.name() + ", relief valve",
         pump.relief().map(p -> draft.words(Figure.HIGH, p)).orElse("not known"),
-        "piped to the tank, nothing shut before it",
+        "piped to the tank, nothing shut before it; it guards pipe and pump, not the permit",
         "");
     hardest(
             c ->
@@ -274,7 +279,7 @@ final class SettingRows {
     row(
         pump.name() + ", red line on its gauge",
         shown.digits() + " " + shown.unit(),
-        "there the wellhead is at its permit",
+        "there the wellhead is at its limit: stop the pump",
         shown.mark());
   }
 

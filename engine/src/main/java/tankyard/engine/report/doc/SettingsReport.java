@@ -78,6 +78,9 @@ public final class SettingsReport {
             + " its wire: the same. Every month again.");
     if (separates(results)) {
       points.add("Bring one well on; vent the gas until liquid stands at the oil outlet.");
+      points.add(
+          "Fill the water leg: work the float's lever by hand until water arrives at the tank. While"
+              + " the leg is empty the float opens only at a lower gauge.");
       points.add("Screw the regulator in until the gauge reads the setting above.");
       points.add("Bring the other wells on one at a time; read the gauge and every stuffing box.");
     } else {

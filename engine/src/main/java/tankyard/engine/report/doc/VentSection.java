@@ -12,6 +12,7 @@ import tankyard.engine.lease.Tank;
 import tankyard.engine.study.BreathingResult;
 import tankyard.engine.study.CaseResult;
 import tankyard.engine.units.GasRate;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Rounding;
 import tankyard.engine.working.Computed;
@@ -43,7 +44,8 @@ final class VentSection {
             text("case"),
             number(draft.head("across the vent", Figure.OUNCES)),
             text("working"),
-            number(draft.head("roof holds", Figure.OUNCES)));
+            number(draft.head("roof holds", Figure.OUNCES)),
+            number(draft.head("bore that is enough", Figure.SMALL)));
     return Section.of(
         "Vents",
         new Block.Table("Each way in the case that breathes hardest", columns, rows),
@@ -89,8 +91,13 @@ final class VentSection {
                       holds
                           .apply(h.breathing())
                           .map(p -> draft.digits(Figure.OUNCES, p))
-                          .orElse(NONE)));
+                          .orElse(NONE),
+                      h.breathing().bore().map(b -> bore(name, b)).orElse("roof not known")));
             });
+  }
+
+  private String bore(String name, Computed<Length> bore) {
+    return draft.headline(name + ", bore", Figure.SMALL, Rounding.UP, bore).digits();
   }
 
   private Optional<Hardest> hardest(Tank tank, Function<BreathingResult, Computed<GasRate>> air) {

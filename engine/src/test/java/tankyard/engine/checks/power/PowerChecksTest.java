@@ -64,6 +64,15 @@ class PowerChecksTest {
     assertThat(Looked.at("p5-prairie-flood").says("voltage-drop-large")).isFalse();
   }
 
+  @Test
+  void motorsWithoutAWireAreNamed() {
+    Finding found = LEASE.with(PUMP + "wire", null).the("wire-unknown");
+    assertThat(found.severity()).isEqualTo(Severity.NOTE);
+    assertThat(found.words()).contains("Pole", "Injection pump", "nobody typed the wire");
+    assertThat(LEASE.says("wire-unknown")).isFalse();
+    assertThat(Looked.at("p5-prairie-flood").says("wire-unknown")).isFalse();
+  }
+
   /** Tables of motor amps, 230 V (from memory): 5 hp on one phase 28 A, on three 15.2 A. */
   @Test
   void withoutANameplateTheTableIsTaken() {

@@ -43,6 +43,18 @@ class BermChecksTest {
     assertThat(P3.with(HEIGHT, "1 ft").the("berm-too-low").words()).contains("Berm is 1 ft");
   }
 
+  /** A rain of nothing is a rain somebody thought of; an empty field is not. */
+  @Test
+  void aBermSizedForNoRainSaysSo() {
+    Looked dry = P3.with("/berms/0/rain", null);
+    assertThat(dry.the("berm-rain-not-typed").severity()).isEqualTo(Severity.LOOK);
+    assertThat(dry.the("berm-height").words()).contains(" alone: build it").doesNotContain("rain");
+    Looked typed = P3.with("/berms/0/rain", "0 in");
+    assertThat(typed.says("berm-rain-not-typed")).isFalse();
+    assertThat(typed.the("berm-height").words()).contains("and the rain");
+    assertThat(dry.evidence().assumptions()).anyMatch(a -> a.words().contains("rain"));
+  }
+
   @Test
   void tanksWithNoBermDrawnAreLookedAt() {
     assertThat(Looked.at("p1-osage-bend").the("berm-missing").thingId()).isEmpty();

@@ -105,4 +105,12 @@ class VentCheckTest {
     assertThat(narrow.caseOf("today").breathing().get(1).out().value().in(Unit.CUBIC_FOOT_PER_HOUR))
         .isLessThan(comes);
   }
+
+  @Test
+  void ventsNobodyTypedAreNamedOnce() {
+    Finding found = P1.withEach("/tanks", "ventBore", null).the("vent-not-typed");
+    assertThat(found.severity()).isEqualTo(Severity.NOTE);
+    P1.evidence().lease().tanks().forEach(t -> assertThat(found.words()).contains(t.name()));
+    assertThat(P1.withEach("/tanks", "ventBore", "4 in").says("vent-not-typed")).isFalse();
+  }
 }

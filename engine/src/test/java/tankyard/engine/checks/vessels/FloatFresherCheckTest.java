@@ -63,14 +63,29 @@ class FloatFresherCheckTest {
   }
 
   @Test
-  void aFloatThatCanNoLongerOpenAtTheSettingIsFound() {
-    double most = work(LEASE).fresher().orElseThrow().legFull().value().toPsi();
-    String setting = "/separators/0/regulator/setting";
+  void aFloatThatNeedsTheFullLegIsLookedAt() {
+    String id = "float-stuck-leg-drained";
+    double drained = work(LEASE).legDrained().value().toPsi();
+    double full = work(LEASE).legFull().value().toPsi();
+    assertThat(setTo(drained - 0.01).says(id)).isFalse();
+    assertThat(setTo(drained + 0.01).the(id).severity()).isEqualTo(Severity.LOOK);
+    assertThat(setTo(drained + 0.01).the(id).wayOut().get(0)).contains("Fill the water leg");
+    assertThat(setTo(full + 0.1).says(id)).isFalse();
+  }
+
+  /** The regulator set so that the gauge reads that much. */
+  private static Looked setTo(double gaugePsi) {
     double overGauge =
         LEASE.window().setting().orElseThrow().gauge().toPsi()
             - LEASE.window().setting().orElseThrow().regulator().value().toPsi();
-    Looked under = LEASE.with(setting, most - overGauge - 0.01, "psi");
-    Looked over = LEASE.with(setting, most - overGauge + 0.01, "psi");
+    return LEASE.with("/separators/0/regulator/setting", gaugePsi - overGauge, "psi");
+  }
+
+  @Test
+  void aFloatThatCanNoLongerOpenAtTheSettingIsFound() {
+    double most = work(LEASE).fresher().orElseThrow().legFull().value().toPsi();
+    Looked under = setTo(most - 0.01);
+    Looked over = setTo(most + 0.01);
     assertThat(under.says("float-weak-when-fresher")).isFalse();
     assertThat(over.the("float-weak-when-fresher").severity()).isEqualTo(Severity.LOOK);
     assertThat(over.the("float-weak-when-fresher").words()).contains("1.010 SG", "on the gauge");
