@@ -101,6 +101,11 @@ public final class TankRows {
             "Must fall",
             "To carry all fluid three quarters full.",
             OverflowResult::leastFall)
+        .maybeIn(
+            Unit.HOUR,
+            "Next tank catches",
+            "Its room for all fluid: a water tank's from pump-on, an oil tank's from the outlet.",
+            OverflowResult::catches)
         .rows();
   }
 

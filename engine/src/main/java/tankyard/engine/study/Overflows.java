@@ -5,6 +5,7 @@ import java.util.Optional;
 import tankyard.engine.catalog.Material;
 import tankyard.engine.lease.Service;
 import tankyard.engine.tanks.Overflow;
+import tankyard.engine.tanks.RoundTank;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
@@ -27,11 +28,11 @@ final class Overflows {
     LiquidRate all = study.allFluid();
     return study.survey().laid().values().stream()
         .filter(l -> l.line().service() == Service.OVERFLOW)
-        .map(l -> result(l, all))
+        .map(l -> result(study.survey(), l, all))
         .toList();
   }
 
-  private static OverflowResult result(LaidLine laid, LiquidRate all) {
+  private static OverflowResult result(Survey survey, LaidLine laid, LiquidRate all) {
     Overflow overflow = new Overflow(laid.pipe().bore());
     Computed<LiquidRate> swallows = overflow.selfVenting();
     Optional<Length> fall = fall(laid);
@@ -44,7 +45,11 @@ final class Overflows {
         fall,
         Optional.of(swallows)
             .filter(s -> s.value().toBarrelsPerDay() >= all.toBarrelsPerDay())
-            .map(s -> leastFall(overflow, laid, all, n)));
+            .map(s -> leastFall(overflow, laid, all, n)),
+        survey
+            .tank(laid.line().to())
+            .filter(tank -> all.toBarrelsPerDay() > 0)
+            .map(tank -> RoundTank.lasts(Storage.catches(tank), all)));
   }
 
   /** As typed, else as drawn; empty where it does not fall. */

@@ -101,6 +101,12 @@ final class Storage {
     return between(tank, pumpOn(tank), tank.overflowHeight());
   }
 
+  /** What a tank still takes of an overflow: above pump-on, or above the sales outlet. */
+  static Computed<Volume> catches(Tank tank) {
+    Length low = tank.outletHeight().orElse(Defaults.SALES_OUTLET);
+    return tank.duty() == Tank.Duty.WATER ? room(tank) : between(tank, low, tank.overflowHeight());
+  }
+
   static Length pumpOn(Tank tank) {
     return tank.pumpOn()
         .orElseGet(() -> Length.ofFeet(tank.overflowHeight().toFeet() * Defaults.PUMP_ON_SHARE));

@@ -32,8 +32,15 @@ final class OverflowSection {
             number(draft.head("falls", Figure.SMALL)),
             number(draft.head("must fall", Figure.SMALL)),
             text("is it enough"),
+            number(draft.head("catches", Figure.HOURS)),
             text("working"));
-    return List.of(Section.of("Overflows", new Block.Table("", columns, rows)));
+    return List.of(
+        Section.of(
+            "Overflows",
+            new Block.Table("", columns, rows),
+            new Block.Words(
+                "Catches: how long the tank it leads to has room for all the fluid, a water tank from"
+                    + " pump-on, an oil tank from its sales outlet.")));
   }
 
   private static List<String> row(Draft draft, CaseResult designCase, OverflowResult result) {
@@ -54,6 +61,16 @@ final class OverflowSection {
                         Figure.SMALL,
                         Rounding.UP,
                         l));
+    Optional<Draft.Shown> catches =
+        result
+            .catches()
+            .map(
+                time ->
+                    draft.headline(
+                        name + ", " + designCase.designCase().name() + ": catches",
+                        Figure.HOURS,
+                        Rounding.DOWN,
+                        time));
     boolean enough =
         result.capacity().value().toBarrelsPerDay() >= result.allFluid().toBarrelsPerDay();
     return List.of(
@@ -65,6 +82,7 @@ final class OverflowSection {
         result.fall().map(f -> draft.digits(Figure.SMALL, f)).orElse("not known"),
         least.map(Draft.Shown::digits).orElse("-"),
         enough ? enough(result) : "too small: the rest spills",
+        catches.map(Draft.Shown::digits).orElse("-"),
         passes.mark());
   }
 

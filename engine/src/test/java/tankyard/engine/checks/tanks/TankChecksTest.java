@@ -1,6 +1,7 @@
 package tankyard.engine.checks.tanks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.OverflowResult;
 import tankyard.engine.study.OverflowResultBuilder;
 import tankyard.engine.study.StorageResult;
 import tankyard.engine.study.StorageResultBuilder;
@@ -119,6 +121,33 @@ class TankChecksTest {
     assertThat(level(falling(WIDE, 0))).containsExactly("OV1", "OV2");
     assertThat(level(falling(WIDE, 0.01))).containsExactly("OV2");
     assertThat(level(WIDE.with("/tanks/0/overflowHeight", "14.6 ft"))).containsExactly("OV2");
+  }
+
+  /**
+   * An oil tank of 12 by 15 ft catches from its outlet at 1 ft to its lip at 14.5 ft: 13.5 ft of
+   * 113.1 square feet are 271.9 bbl.
+   */
+  @Test
+  void theTankAnOverflowLeadsToCatchesForHours() {
+    Looked lease =
+        P3.with("/tanks/1/diameter", "12 ft")
+            .with("/tanks/1/outletHeight", "1 ft")
+            .with("/tanks/1/overflowHeight", "14.5 ft");
+    String into = lease.evidence().lease().tanks().get(1).id();
+    String line =
+        lease.evidence().lease().lines().stream()
+            .filter(l -> l.id().startsWith("OV") && l.to().equals(into))
+            .findFirst()
+            .orElseThrow()
+            .id();
+    OverflowResult overflow =
+        lease.evidence().cases().get(0).overflows().stream()
+            .filter(o -> o.lineId().equals(line))
+            .findFirst()
+            .orElseThrow();
+    double barrels = Math.PI * 36 * 13.5 / 5.614583;
+    assertThat(overflow.catches().orElseThrow().value().toHours())
+        .isCloseTo(24 * barrels / overflow.allFluid().toBarrelsPerDay(), within(0.01));
   }
 
   /** Two inches are too small on any slope, and that is said instead. */
