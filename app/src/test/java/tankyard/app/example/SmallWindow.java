@@ -85,7 +85,7 @@ public final class SmallWindow {
         needed,
         allowed,
         Optional.of(INLET),
-        Optional.of(new OilLeg("L5", "winter", psi("Oil leg", 4.2), true)),
+        Optional.of(new OilLeg("L5", "winter", psi("Oil leg", 4.2), Optional.empty(), true)),
         List.of("Float pull: the port of the dump valve is not known."),
         Pressure.ofPsi(2),
         setting,

@@ -19,13 +19,22 @@ final class OilLegs {
 
   private OilLegs() {}
 
-  static OilLeg leg(CaseStudy study, LegRun run, Optional<Pressure> setting) {
-    Pressure need = Pressure.psiFromPascals(run.needPa());
+  static OilLeg leg(
+      CaseStudy study,
+      LegRun run,
+      Optional<OilLeg.InCase> otherSeason,
+      Optional<Pressure> setting) {
+    Computed<Pressure> need = need(study, run);
     return new OilLeg(
         run.runs().get(0).laid().id(),
         study.designCase().id(),
-        Computed.of(need, () -> working(study, run)),
-        setting.map(s -> s.pascals() > need.pascals()).orElse(false));
+        need,
+        otherSeason,
+        setting.map(s -> s.pascals() > need.value().pascals()).orElse(false));
+  }
+
+  static Computed<Pressure> need(CaseStudy study, LegRun run) {
+    return Computed.of(Pressure.psiFromPascals(run.needPa()), () -> working(study, run));
   }
 
   private static Working working(CaseStudy study, LegRun run) {

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
+import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.Defaults;
@@ -117,7 +119,7 @@ public final class WindowFinder {
         needed,
         allowed,
         needed.stream().filter(l -> l.kind() != PressureLimit.Kind.CREST).findFirst(),
-        oil.map(o -> o.leg(setting)),
+        oil.map(o -> oilLeg(o, setting)),
         NotChecked.of(cases.get(0).lease(), separator),
         buildUp(),
         recommended,
@@ -177,7 +179,11 @@ public final class WindowFinder {
 
   /** The oil leg and case that need the most at the regulator. */
   private Optional<OilNeed> oilNeed() {
-    return cases.stream()
+    return oilNeed(cases.stream());
+  }
+
+  private Optional<OilNeed> oilNeed(Stream<CaseStudy> among) {
+    return among
         .flatMap(study -> study.oilLegs(separator).stream().map(run -> new OilNeed(study, run)))
         .reduce((a, b) -> b.run().needPa() > a.run().needPa() ? b : a);
   }
@@ -189,10 +195,18 @@ public final class WindowFinder {
     return Unit.PSI.fromSi(-head.fromGaugeTo(regulatorM));
   }
 
-  /** The oil leg at its worst. */
+  private OilLeg oilLeg(OilNeed worst, Optional<Setting> setting) {
+    DesignCase.Season season = worst.study().designCase().season();
+    Optional<OilLeg.InCase> other =
+        oilNeed(cases.stream().filter(study -> study.designCase().season() != season))
+            .map(OilNeed::inCase);
+    return OilLegs.leg(worst.study(), worst.run(), other, setting.map(s -> s.regulator().value()));
+  }
+
+  /** An oil leg and a case. */
   private record OilNeed(CaseStudy study, LegRun run) {
-    OilLeg leg(Optional<Setting> setting) {
-      return OilLegs.leg(study, run, setting.map(s -> s.regulator().value()));
+    OilLeg.InCase inCase() {
+      return new OilLeg.InCase(study.designCase().id(), OilLegs.need(study, run));
     }
   }
 }

@@ -251,7 +251,15 @@ final class WindowSection {
             + " at the regulator in case \""
             + draft.nameOf(leg.caseId())
             + "\", "
+            + leg.otherSeason().map(this::otherSeason).orElse("")
             + rules);
+  }
+
+  private String otherSeason(OilLeg.InCase other) {
+    return draft.headline("Oil leg: need in the other season", Figure.READING, other.need()).words()
+        + " at most in the other season (\""
+        + draft.nameOf(other.caseId())
+        + "\"), ";
   }
 
   private Optional<Block> band(PressureLimit least) {

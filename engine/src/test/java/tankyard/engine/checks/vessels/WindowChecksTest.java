@@ -7,6 +7,8 @@ import org.junit.jupiter.api.Test;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
+import tankyard.engine.lease.DesignCase;
+import tankyard.engine.window.OilLeg;
 import tankyard.engine.window.Setting;
 
 /** Whether a setting works, and whether the one that is typed does. */
@@ -118,6 +120,20 @@ class WindowChecksTest {
     assertThat(found.severity()).isEqualTo(Severity.FIX);
     assertThat(found.words()).contains("Oil leg needs 4.2 psi").contains("4 psi it is set to");
     assertThat(P1.says("regulator-does-not-rule")).isFalse();
+  }
+
+  /** P6 is waxy: its oil leg asks for more in winter, and both are told. */
+  @Test
+  void theOilLegIsToldForSummerAndWinter() {
+    Looked wax = Looked.at("p6-black-wax");
+    OilLeg leg = wax.window().oilLeg().orElseThrow();
+    OilLeg.InCase other = leg.otherSeason().orElseThrow();
+    assertThat(wax.caseOf(leg.caseId()).designCase().season())
+        .isEqualTo(DesignCase.Season.WINTER)
+        .isNotEqualTo(wax.caseOf(other.caseId()).designCase().season());
+    assertThat(other.need().value().toPsi()).isLessThan(leg.need().value().toPsi());
+    assertThat(other.need().working().value())
+        .isCloseTo(other.need().value().toPsi(), within(0.01));
   }
 
   @Test
