@@ -6,17 +6,15 @@ import java.util.Optional;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.NotTyped;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.study.SuctionResult;
 import tankyard.engine.units.Unit;
-import tankyard.engine.working.Source;
 
 /** Nobody typed what head a pump's maker asks for, so its suction neither passes nor fails. */
 public final class SuctionUnknownCheck implements Check {
-  private static final Source SOURCE = Source.lease("what is not typed in this lease");
-
   @Override
   public String id() {
     return "suction-need-unknown";
@@ -47,7 +45,7 @@ public final class SuctionUnknownCheck implements Check {
                 + " of head are enough for "
                 + evidence.nameOf(suction.pumpId())
                 + " is not checked: nobody typed what its maker asks for.",
-            SOURCE)
+            NotTyped.SOURCE)
         .mendedBy("Type the head its maker asks for at this speed.")
         .shownBy(suction.available().working());
   }

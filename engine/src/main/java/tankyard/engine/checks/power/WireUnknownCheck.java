@@ -4,15 +4,13 @@ import java.util.List;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.NotTyped;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.PoleLoad;
-import tankyard.engine.working.Source;
 
 /** Motors whose wire nobody typed: what voltage they lose is not known. */
 public final class WireUnknownCheck implements Check {
-  private static final Source SOURCE = Source.lease("what is not typed in this lease");
-
   @Override
   public String id() {
     return "wire-unknown";
@@ -43,7 +41,7 @@ public final class WireUnknownCheck implements Check {
                 + " to "
                 + Several.named(bare(evidence, pole))
                 + " is not checked: nobody typed the wire.",
-            SOURCE)
+            NotTyped.SOURCE)
         .mendedBy("Type gauge and metal of each wire.");
   }
 }

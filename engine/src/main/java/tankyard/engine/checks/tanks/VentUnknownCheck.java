@@ -4,15 +4,13 @@ import java.util.List;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.NotTyped;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.Tank;
-import tankyard.engine.working.Source;
 
 /** Tanks whose vent nobody typed: what their roofs feel is not known. */
 public final class VentUnknownCheck implements Check {
-  private static final Source SOURCE = Source.lease("what is not typed in this lease");
-
   @Override
   public String id() {
     return "vent-not-typed";
@@ -35,7 +33,7 @@ public final class VentUnknownCheck implements Check {
             "What the roof feels while the tank fills and the truck draws is not checked for "
                 + Several.named(unknown.stream().map(Tank::name).toList())
                 + ": nobody typed the vent. Ounces fold a tank.",
-            SOURCE)
+            NotTyped.SOURCE)
         .mendedBy(
             "Type each vent's clear bore and what it lifts at; its sheet says what is enough.");
   }

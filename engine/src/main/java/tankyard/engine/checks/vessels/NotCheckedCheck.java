@@ -6,15 +6,14 @@ import java.util.Optional;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
+import tankyard.engine.checks.NotTyped;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.window.Window;
-import tankyard.engine.working.Source;
 
 /** Limits nobody typed: they neither pass nor govern, and that must be known. */
 public final class NotCheckedCheck implements Check {
-  private static final Source SOURCE = Source.lease("what is not typed in this lease");
   private static final String BOX = "stuffing box";
 
   @Override
@@ -56,7 +55,7 @@ public final class NotCheckedCheck implements Check {
                 + " stand "
                 + barrel.name()
                 + "'s weight is not checked: nobody typed their limits.",
-            SOURCE)
+            NotTyped.SOURCE)
         .mendedBy("Type what each stuffing box is trusted with.");
   }
 
@@ -82,7 +81,7 @@ public final class NotCheckedCheck implements Check {
                 + " leaves out what nobody typed: "
                 + Several.named(what)
                 + ". It neither passes nor governs.",
-            SOURCE)
+            NotTyped.SOURCE)
         .mendedBy(ways);
   }
 
