@@ -76,6 +76,11 @@ public record BermResult(
         largest.id());
   }
 
+  /** Whether somebody typed a rain for it, were it none. */
+  public boolean countsRain(Lease lease) {
+    return lease.berms().stream().anyMatch(b -> b.id().equals(bermId) && b.rain().isPresent());
+  }
+
   /** Dirt in the berm where no tank asks for a height. */
   public static Computed<Volume> dirt(Berm berm, Length height) {
     return dirt(Outlines.of(berm), height);

@@ -5,6 +5,7 @@ import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Practice;
 import tankyard.engine.lease.Site;
+import tankyard.engine.lease.Tank;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.HeatLoss;
@@ -146,5 +147,10 @@ public final class Defaults {
 
   static double metresDeep(Optional<Length> line, Practice practice) {
     return line.or(practice::depth).orElse(DEPTH).metres();
+  }
+
+  /** The nozzle a tank is sold or pumped from. */
+  public static Length outletOf(Tank tank) {
+    return tank.outletHeight().orElse(SALES_OUTLET);
   }
 }

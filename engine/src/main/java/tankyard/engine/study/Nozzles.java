@@ -67,8 +67,8 @@ final class Nozzles {
   private static Length on(Tank tank, Service service, boolean leaves) {
     return switch (service) {
       case OVERFLOW -> tank.overflowHeight();
-      case SUCTION -> tank.outletHeight().orElse(Defaults.SALES_OUTLET);
-      default -> leaves ? tank.outletHeight().orElse(Defaults.SALES_OUTLET) : tank.inletHeight();
+      case SUCTION -> Defaults.outletOf(tank);
+      default -> leaves ? Defaults.outletOf(tank) : tank.inletHeight();
     };
   }
 }

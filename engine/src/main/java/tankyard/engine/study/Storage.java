@@ -85,8 +85,7 @@ final class Storage {
 
   /** From the sales outlet to the high switch. */
   private static Computed<Volume> usable(Tank tank) {
-    Length low = tank.outletHeight().orElse(Defaults.SALES_OUTLET);
-    return between(tank, low, switchHeight(tank));
+    return between(tank, Defaults.outletOf(tank), switchHeight(tank));
   }
 
   static Length switchHeight(Tank tank) {
@@ -103,8 +102,9 @@ final class Storage {
 
   /** What a tank still takes of an overflow: above pump-on, or above the sales outlet. */
   static Computed<Volume> catches(Tank tank) {
-    Length low = tank.outletHeight().orElse(Defaults.SALES_OUTLET);
-    return tank.duty() == Tank.Duty.WATER ? room(tank) : between(tank, low, tank.overflowHeight());
+    return tank.duty() == Tank.Duty.WATER
+        ? room(tank)
+        : between(tank, Defaults.outletOf(tank), tank.overflowHeight());
   }
 
   static Length pumpOn(Tank tank) {

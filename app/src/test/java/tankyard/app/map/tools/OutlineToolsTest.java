@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tankyard.app.edit.Blanks;
 import tankyard.app.edit.Hand;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.NextCorner;
@@ -15,41 +13,26 @@ import tankyard.app.edit.RemoveCorner;
 import tankyard.app.edit.Replace;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ThingKind;
-import tankyard.app.edit.ViewSettings;
 import tankyard.app.example.SmallLease;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.Hit;
 import tankyard.app.map.plan.MapSpot;
-import tankyard.app.map.plan.PlanMaker;
 import tankyard.engine.lease.Landmark;
 import tankyard.engine.lease.LandmarkBuilder;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.units.Length;
-import tankyard.engine.units.UnitSystem;
 
 /** Berms and landmarks under the hand: set down, bent, shifted, taken back. */
 class OutlineToolsTest {
-  private static final double FOOT = 0.3048;
+  private static final double FOOT = DrawnMap.FOOT;
   private final Lease first = SmallLease.bare();
-  private final LeaseStore store = new LeaseStore(first);
-  private final Selection selection = new Selection(store);
-  private final Hand hand = new Hand();
-  private final MapDesk desk =
-      new MapDesk(store, selection, new ViewSettings(store), hand, new Blanks("some-pipe"));
+  private final DrawnMap map = new DrawnMap(first);
+  private final LeaseStore store = map.store;
+  private final Selection selection = map.selection;
+  private final Hand hand = map.hand;
+  private final MapDesk desk = map.desk;
   private final SelectTool select = new SelectTool(desk);
-
-  @BeforeEach
-  void draw() {
-    desk.cameraProperty().set(new Camera(new MapSpot(500 * FOOT, 350 * FOOT), 3.5, 1200, 900));
-    store.leaseProperty().addListener((o, a, b) -> plan());
-    plan();
-  }
-
-  private void plan() {
-    desk.planProperty()
-        .set(PlanMaker.of(store.lease(), Optional.empty(), "summer", UnitSystem.FIELD));
-  }
 
   private Pointer at(double eastFt, double northFt, int clicks) {
     Camera camera = desk.camera();

@@ -3,47 +3,28 @@ package tankyard.app.map.tools;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import tankyard.app.edit.Blanks;
 import tankyard.app.edit.Hand;
 import tankyard.app.edit.Hand.InHand;
 import tankyard.app.edit.LeaseStore;
 import tankyard.app.edit.Selection;
 import tankyard.app.edit.ThingKind;
-import tankyard.app.edit.ViewSettings;
 import tankyard.app.example.SmallLease;
 import tankyard.app.map.plan.Camera;
 import tankyard.app.map.plan.Ghost;
-import tankyard.app.map.plan.MapSpot;
-import tankyard.app.map.plan.PlanMaker;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.lease.MapPoint;
 import tankyard.engine.lease.Service;
-import tankyard.engine.units.UnitSystem;
 
 class ToolsTest {
-  private static final double FOOT = 0.3048;
+  private static final double FOOT = DrawnMap.FOOT;
   private final Lease first = SmallLease.lease();
-  private final LeaseStore store = new LeaseStore(first);
-  private final Selection selection = new Selection(store);
-  private final Hand hand = new Hand();
-  private final MapDesk desk =
-      new MapDesk(store, selection, new ViewSettings(store), hand, new Blanks("some-pipe"));
-
-  @BeforeEach
-  void draw() {
-    desk.cameraProperty().set(new Camera(new MapSpot(500 * FOOT, 350 * FOOT), 3.5, 1200, 900));
-    store.leaseProperty().addListener((o, a, b) -> plan());
-    plan();
-  }
-
-  private void plan() {
-    desk.planProperty()
-        .set(PlanMaker.of(store.lease(), Optional.empty(), "summer", UnitSystem.FIELD));
-  }
+  private final DrawnMap map = new DrawnMap(first);
+  private final LeaseStore store = map.store;
+  private final Selection selection = map.selection;
+  private final Hand hand = map.hand;
+  private final MapDesk desk = map.desk;
 
   private Pointer at(double eastFt, double northFt) {
     Camera camera = desk.camera();

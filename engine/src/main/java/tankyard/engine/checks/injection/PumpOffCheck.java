@@ -10,7 +10,6 @@ import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.study.Defaults;
-import tankyard.engine.units.Length;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Source;
 
@@ -27,7 +26,11 @@ public final class PumpOffCheck implements Check {
   public List<Finding> look(Evidence evidence) {
     return evidence.lease().tanks().stream()
         .filter(tank -> tank.status().stays() && feedsAPump(evidence.lease(), tank))
-        .filter(tank -> tank.pumpOff().filter(off -> off.metres() <= nozzle(tank)).isPresent())
+        .filter(
+            tank ->
+                tank.pumpOff()
+                    .filter(off -> off.metres() <= Defaults.outletOf(tank).metres())
+                    .isPresent())
         .map(this::finding)
         .toList();
   }
@@ -38,16 +41,8 @@ public final class PumpOffCheck implements Check {
         .anyMatch(l -> l.service() == Service.SUCTION && l.from().equals(tank.id()));
   }
 
-  private static double nozzle(Tank tank) {
-    return outlet(tank).metres();
-  }
-
-  private static Length outlet(Tank tank) {
-    return tank.outletHeight().orElse(Defaults.SALES_OUTLET);
-  }
-
   private Finding finding(Tank tank) {
-    Versus feet = Versus.of(tank.pumpOff().orElseThrow(), outlet(tank), Unit.FOOT, 2);
+    Versus feet = Versus.of(tank.pumpOff().orElseThrow(), Defaults.outletOf(tank), Unit.FOOT, 2);
     return Finding.of(
             id(),
             Severity.FIX,

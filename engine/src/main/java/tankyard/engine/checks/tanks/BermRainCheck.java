@@ -17,7 +17,7 @@ public final class BermRainCheck implements Check {
   @Override
   public List<Finding> look(Evidence evidence) {
     return evidence.yard().berms().stream()
-        .filter(berm -> dry(evidence, berm))
+        .filter(berm -> !berm.countsRain(evidence.lease()))
         .map(berm -> finding(evidence, berm))
         .toList();
   }
@@ -25,12 +25,7 @@ public final class BermRainCheck implements Check {
   /** What a berm's height is for. */
   static String held(Evidence evidence, BermResult berm) {
     String tank = evidence.nameOf(berm.largestTankId());
-    return dry(evidence, berm) ? tank + " alone" : tank + " and the rain";
-  }
-
-  private static boolean dry(Evidence evidence, BermResult berm) {
-    return evidence.lease().berms().stream()
-        .anyMatch(b -> b.id().equals(berm.bermId()) && b.rain().isEmpty());
+    return tank + (berm.countsRain(evidence.lease()) ? " and the rain" : " alone");
   }
 
   private Finding finding(Evidence evidence, BermResult berm) {

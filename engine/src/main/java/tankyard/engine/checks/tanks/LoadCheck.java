@@ -39,7 +39,7 @@ public final class LoadCheck implements Check {
 
   /** From the sales outlet to the high switch, or to the overflow where there is no switch. */
   private static Computed<Volume> holds(Tank tank) {
-    Length low = tank.outletHeight().orElse(Defaults.SALES_OUTLET);
+    Length low = Defaults.outletOf(tank);
     Length high = tank.switchHeight().orElse(tank.overflowHeight());
     return new RoundTank(tank.diameter()).between(low, high.metres() >= low.metres() ? high : low);
   }

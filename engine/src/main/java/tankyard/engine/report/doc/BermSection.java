@@ -14,9 +14,7 @@ final class BermSection {
 
   private static Section section(Draft draft, BermResult berm) {
     String name = draft.nameOf(berm.bermId());
-    boolean rain =
-        draft.results().lease().berms().stream()
-            .anyMatch(b -> b.id().equals(berm.bermId()) && b.rain().isPresent());
+    boolean rain = berm.countsRain(draft.results().lease());
     Draft.Shown needed =
         draft.headline(name + ": height needed", Figure.HEIGHT, Rounding.UP, berm.needed());
     String built =
