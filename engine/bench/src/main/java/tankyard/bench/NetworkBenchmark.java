@@ -63,10 +63,11 @@ public class NetworkBenchmark {
     order = Dcs_schol.cs_schol(MINIMUM_DEGREE, matrix);
     Solved solved = NetworkSolver.solve(network);
     System.out.printf(
-        "%n%s, %d runs: %d rounds, entries of the factor %,d by minimum degree, %,d by joint number%n",
+        "%n%s, %d runs: %d rounds, %d steps beside them, entries of the factor %,d by minimum degree, %,d by joint number%n",
         shape,
         network.runs().size(),
         solved.audit().rounds(),
+        solved.audit().steps(),
         order.lnz,
         Dcs_schol.cs_schol(NATURAL, matrix).lnz);
   }

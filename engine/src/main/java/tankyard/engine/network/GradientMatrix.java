@@ -3,9 +3,13 @@ package tankyard.engine.network;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_chol;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcs;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcsn;
+import edu.emory.mathcs.csparsej.tdouble.Dcs_common.Dcss;
+import edu.emory.mathcs.csparsej.tdouble.Dcs_ipvec;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_lsolve;
 import edu.emory.mathcs.csparsej.tdouble.Dcs_ltsolve;
-import edu.emory.mathcs.csparsej.tdouble.Dcs_lusol;
+import edu.emory.mathcs.csparsej.tdouble.Dcs_lu;
+import edu.emory.mathcs.csparsej.tdouble.Dcs_sqr;
+import edu.emory.mathcs.csparsej.tdouble.Dcs_usolve;
 import java.util.Arrays;
 
 /**
@@ -18,6 +22,7 @@ final class GradientMatrix {
   private final GradientPattern pattern;
   private final Dcs matrix;
   private boolean symmetric = true;
+  private Factor factor;
 
   GradientMatrix(GradientPattern pattern) {
     this.pattern = pattern;
@@ -47,20 +52,49 @@ final class GradientMatrix {
     symmetric = false;
   }
 
-  /** Solves in place; false where there is no single answer. */
-  boolean solve(double[] right) {
-    return symmetric
-        ? cholesky(right)
-        : Dcs_lusol.cs_lusol(GradientPattern.MINIMUM_DEGREE, matrix, right, PIVOT_TOLERANCE);
+  boolean isSymmetric() {
+    return symmetric;
   }
 
-  private boolean cholesky(double[] right) {
-    Dcsn factor = Dcs_chol.cs_chol(matrix, pattern.order());
-    if (factor == null) {
-      return false;
+  /** Makes the factor; false where there is no single answer. */
+  boolean factor() {
+    factor = symmetric ? cholesky() : lu();
+    return factor != null;
+  }
+
+  /** Solves in place, with the factor that was made last. */
+  void solve(double[] right) {
+    factor.solve(right);
+  }
+
+  private Factor cholesky() {
+    Dcsn made = Dcs_chol.cs_chol(matrix, pattern.order());
+    if (made == null) {
+      return null;
     }
-    Dcs_lsolve.cs_lsolve(factor.L, right);
-    Dcs_ltsolve.cs_ltsolve(factor.L, right);
-    return true;
+    return right -> {
+      Dcs_lsolve.cs_lsolve(made.L, right);
+      Dcs_ltsolve.cs_ltsolve(made.L, right);
+    };
+  }
+
+  private Factor lu() {
+    Dcss order = Dcs_sqr.cs_sqr(GradientPattern.MINIMUM_DEGREE, matrix, false);
+    Dcsn made = Dcs_lu.cs_lu(matrix, order, PIVOT_TOLERANCE);
+    if (made == null) {
+      return null;
+    }
+    return right -> {
+      double[] turned = new double[right.length];
+      Dcs_ipvec.cs_ipvec(made.pinv, right, turned, right.length);
+      Dcs_lsolve.cs_lsolve(made.L, turned);
+      Dcs_usolve.cs_usolve(made.U, turned);
+      Dcs_ipvec.cs_ipvec(order.q, turned, right, right.length);
+    };
+  }
+
+  /** A matrix in factors. */
+  private interface Factor {
+    void solve(double[] right);
   }
 }

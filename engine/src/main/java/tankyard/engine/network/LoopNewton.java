@@ -6,23 +6,28 @@ import java.util.function.IntFunction;
 
 /**
  * Newton's method on the loops: the unknowns are the flow of every run and the pressure of every
- * free joint, the equations are energy along every run and mass at every free joint. The flows are
- * taken out by hand, which leaves one sparse system in the pressures (the global gradient form of
- * Todini and Pilati 1988, from memory).
+ * free joint, the equations are energy along every run and mass at every free joint (the global
+ * gradient form of Todini and Pilati 1988, from memory). Where a factor costs much more than a step
+ * with it, as in large grids, it serves for two more.
  */
 final class LoopNewton {
   private static final int MOST_ROUNDS = 200;
   private static final int MOST_HALVINGS = 12;
   private static final double CLOSE_PA = 1e-3;
 
+  /** Steps with a factor at hand, after its round's own (docs/decisions/0005). */
+  private static final int MOST_AGAIN = 2;
+
+  /** Share of the misfit that such a step may leave. */
+  private static final double MOST_LEFT = 1.0 / 3;
+
   private final LoopPart loops;
   private final IntFunction<String> runId;
   private final Circuit circuit;
-  private final Topology net;
-  private final int free;
-  private final GradientMatrix matrix;
+  private final Linearized system;
+  private final Extrapolation extrapolation = new Extrapolation();
   private final Laws laws;
-  private final double[] right;
+  private final boolean isFactorDear;
   private double[] flow;
   private double[] pressure;
 
@@ -36,8 +41,9 @@ final class LoopNewton {
    * What came out, by the numbers of the loops.
    *
    * @param rounds each with a factorization of its own
+   * @param steps beside those of the rounds, with a factor at hand
    */
-  record Balanced(double[] flow, double[] pressure, int rounds) {}
+  record Balanced(double[] flow, double[] pressure, int rounds, int steps) {}
 
   /**
    * From flows that balance and pressures near them, by the numbers of the loops.
@@ -56,15 +62,13 @@ final class LoopNewton {
     this.loops = loops;
     this.circuit = circuit;
     this.runId = runId;
-    net = circuit.topology();
-    free = loops.free();
-    matrix = new GradientMatrix(loops.pattern());
     laws = new Laws(circuit);
+    system = new Linearized(loops, circuit, laws);
+    isFactorDear = loops.pattern().isFactorDear();
     flow = startFlow;
     pressure = startPressure;
     nextFlow = new double[flow.length];
     nextPressure = pressure.clone();
-    right = new double[free];
     worst =
         EvenStart.tried(circuit, flow, pressure, laws)
             ? Double.POSITIVE_INFINITY
@@ -73,9 +77,13 @@ final class LoopNewton {
 
   Balanced solve() {
     int rounds = 0;
+    int steps = 0;
     do {
       rounds++;
-      round();
+      boolean again = round();
+      for (int n = 0; again && n < MOST_AGAIN && worst > CLOSE_PA; n++, steps++) {
+        again = again();
+      }
     } while (worst > CLOSE_PA && rounds < MOST_ROUNDS);
     LastDigits last = new LastDigits(circuit, flow, laws.perFlow());
     if (!last.audited().holds()) {
@@ -85,84 +93,62 @@ final class LoopNewton {
               + " Pa are left along "
               + named(last.audited().worstRun()));
     }
-    return new Balanced(last.flow(), last.pressure(), rounds);
+    return new Balanced(last.flow(), last.pressure(), rounds, steps);
   }
 
   private String named(int run) {
     return runId.apply(loops.inWhole(run));
   }
 
-  /** A step with the slopes of where it starts. */
-  private void round() {
-    System.arraycopy(circuit.inflow(), 0, right, 0, free);
-    matrix.clear();
-    for (int i = 0; i < net.runs(); i++) {
-      enter(i);
-    }
-    if (!matrix.solve(right)) {
+  /**
+   * A step with the slopes of where it starts.
+   *
+   * @return whether a step with the same slopes is likely to be worth it
+   */
+  private boolean round() {
+    if (!system.takeSlopes(flow)) {
       throw new Unsolved(
           "The loops have no single answer: what stands beyond the crest or regulator of "
               + String.join(", ", cut())
               + " is not felt before it");
     }
-    System.arraycopy(right, 0, nextPressure, 0, free);
-    for (int i = 0; i < flow.length; i++) {
-      nextFlow[i] = carried(i);
-    }
+    system.step(flow, pressure, nextFlow, nextPressure);
+    extrapolation.forget();
+    double before = worst;
     move();
+    // The slopes of an even start are not the laws' own. Else a round squares the misfit, and one
+    // with slopes a step old leaves about twice the share that it did.
+    boolean isOwn = before < Double.POSITIVE_INFINITY;
+    return isFactorDear && system.isSymmetric() && isOwn && 2 * worst <= MOST_LEFT * before;
+  }
+
+  /**
+   * A step with the slopes and the factor of the last round.
+   *
+   * @return whether one more is worth it
+   */
+  private boolean again() {
+    system.step(flow, pressure, nextFlow, nextPressure);
+    extrapolation.mix(system::conductance, flow, nextFlow, nextPressure);
+    double before = worst;
+    worst = laws.look(nextFlow, nextPressure);
+    if (worst >= before) {
+      worst = laws.look(flow, pressure);
+      return false;
+    }
+    take(nextFlow, nextPressure);
+    return worst <= MOST_LEFT * before;
   }
 
   /** Runs whose far end is not felt. */
   private List<String> cut() {
     List<String> cut = new ArrayList<>();
-    for (int i = 0; i < net.runs(); i++) {
+    for (int i = 0; i < flow.length; i++) {
       if (laws.perDownstream(i) == 0) {
         cut.add(named(i));
       }
     }
     return cut;
-  }
-
-  /** One run's part in the mass of its two joints, for new pressures at both. */
-  private void enter(int i) {
-    int up = net.upstream(i, flow[i]);
-    int down = net.downstream(i, flow[i]);
-    double share = laws.perDownstream(i);
-    double c = laws.conductance(i);
-    double constant = Math.abs(flow[i]) - c * (laws.upstreamPa(i) - share * pressure[down]);
-    boolean upIsFrom = up == net.from(i);
-    if (share != 1) {
-      matrix.breakSymmetry();
-    }
-    if (up < free) {
-      matrix.addDiagonal(up, c);
-      right[up] -= constant;
-      if (down < free) {
-        matrix.addAcross(i, upIsFrom, -c * share);
-      } else {
-        right[up] += c * share * pressure[down];
-      }
-    }
-    if (down < free) {
-      matrix.addDiagonal(down, c * share);
-      right[down] += constant;
-      if (up < free) {
-        matrix.addAcross(i, !upIsFrom, -c);
-      } else {
-        right[down] += c * pressure[up];
-      }
-    }
-  }
-
-  /** The flow of a run that goes with the new pressures, by its slopes at the old ones. */
-  private double carried(int i) {
-    double q = flow[i];
-    int up = net.upstream(i, q);
-    int down = net.downstream(i, q);
-    double felt = laws.perDownstream(i) * (nextPressure[down] - pressure[down]);
-    double size =
-        Math.abs(q) + laws.conductance(i) * (nextPressure[up] - laws.upstreamPa(i) - felt);
-    return q >= 0 ? size : -size;
   }
 
   /** Takes the whole step, or a half, a quarter ... of it until the worst run gets better. */

@@ -26,7 +26,8 @@ public final class NetworkSolver {
   }
 
   private static Solved swept(Network network, SpanningTree tree, double[] flow) {
-    return audited(network, flow, Sweep.pressures(network.circuit(), flow, tree.ways()), 0);
+    double[] pressure = Sweep.pressures(network.circuit(), flow, tree.ways());
+    return audited(network, flow, pressure, 0, 0);
   }
 
   private static Solved looped(Network network, SpanningTree tree, double[] flow) {
@@ -45,10 +46,11 @@ public final class NetworkSolver {
     loops.putFlows(balanced.flow(), flow);
     loops.putPressures(balanced.pressure(), pressure);
     Sweep.over(circuit, flow, loops.branches(), pressure);
-    return audited(network, flow, pressure, balanced.rounds());
+    return audited(network, flow, pressure, balanced.rounds(), balanced.steps());
   }
 
-  private static Solved audited(Network network, double[] flow, double[] pressure, int rounds) {
+  private static Solved audited(
+      Network network, double[] flow, double[] pressure, int rounds, int steps) {
     Layout layout = network.layout();
     Audited audited = Audited.of(network.circuit(), flow, pressure);
     String worst = flow.length == 0 ? "" : layout.runs().get(audited.worstRun()).run();
@@ -57,6 +59,11 @@ public final class NetworkSolver {
         flow,
         pressure,
         new Solved.Audit(
-            audited.worstMass(), audited.throughput(), audited.worstEnergyPa(), worst, rounds));
+            audited.worstMass(),
+            audited.throughput(),
+            audited.worstEnergyPa(),
+            worst,
+            rounds,
+            steps));
   }
 }

@@ -57,10 +57,16 @@ public final class Solved {
    * @param throughput m3/s that goes through the whole network
    * @param worstEnergyPa at the worst run
    * @param worstRun its id; empty where there is none
-   * @param rounds of Newton's method; zero for a tree, which is swept
+   * @param rounds of Newton's method, each with a factorization; zero for a tree, which is swept
+   * @param steps beside those, with the factor of the round before
    */
   public record Audit(
-      double worstMass, double throughput, double worstEnergyPa, String worstRun, int rounds) {
+      double worstMass,
+      double throughput,
+      double worstEnergyPa,
+      String worstRun,
+      int rounds,
+      int steps) {
     /** The limits the solver promises (see docs/calculation-basis.md). */
     public boolean holds() {
       return worstMass <= 1e-8 * Math.max(throughput, 1e-9) && worstEnergyPa <= 0.01;

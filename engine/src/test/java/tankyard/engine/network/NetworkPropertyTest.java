@@ -23,7 +23,7 @@ class NetworkPropertyTest {
     for (int n = 0; n < NETWORKS; n++) {
       RandomNetworks.Drawn drawn = networks.next();
       Optional<Solved> solved = solveOrDiagnose(drawn);
-      solved.ifPresent(s -> requireBalance(drawn, s));
+      solved.ifPresent(s -> Balance.require(drawn.toString(), drawn.network(), s));
       networks.count(drawn, solved);
     }
     System.out.println(networks.mix());
@@ -53,35 +53,6 @@ class NetworkPropertyTest {
             .containsPattern("shut are L");
       }
       return Optional.empty();
-    }
-  }
-
-  /** Added up here once more, not taken from the solver's own audit. */
-  private static void requireBalance(RandomNetworks.Drawn drawn, Solved solved) {
-    Network network = drawn.network();
-    Layout layout = network.layout();
-    double[] left = new double[layout.joints().size()];
-    double throughput = 0;
-    for (int j = 0; j < left.length; j++) {
-      left[j] = network.inflow(j);
-      throughput += network.inflow(j);
-    }
-    for (int i = 0; i < layout.runs().size(); i++) {
-      double q = solved.flow(i);
-      left[layout.from(i)] -= q;
-      left[layout.to(i)] += q;
-      double below = solved.pressurePa(layout.downstream(i, q));
-      double law = network.link(i).upstream(q, below).pressurePa();
-      assertThat(law)
-          .as("%s, energy along %s", drawn, layout.runs().get(i).run())
-          .isCloseTo(solved.pressurePa(layout.upstream(i, q)), Offset.offset(0.01));
-    }
-    for (int j = 0; j < left.length; j++) {
-      if (!layout.isHeld(j)) {
-        assertThat(Math.abs(left[j]))
-            .as("%s, mass at %s", drawn, layout.joints().get(j))
-            .isLessThanOrEqualTo(1e-8 * throughput);
-      }
     }
   }
 
