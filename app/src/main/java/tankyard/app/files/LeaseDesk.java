@@ -27,6 +27,9 @@ public final class LeaseDesk {
   private final ReadOnlyStringWrapper notice = new ReadOnlyStringWrapper(this, "notice", "");
   private final ReadOnlyObjectWrapper<Path> file = new ReadOnlyObjectWrapper<>(this, "file");
 
+  /** What stood in the file when it was last read or written here. */
+  private Optional<Lease> lastSeen = Optional.empty();
+
   public LeaseDesk(LeaseStore store, Dialogs dialogs, FilePicker picker, Memory memory) {
     this.store = store;
     this.dialogs = dialogs;
@@ -59,15 +62,28 @@ public final class LeaseDesk {
       return false;
     }
     Lease taken = lease.get();
-    file.set(null);
+    home(null, Optional.empty());
     store.open(taken);
     return true;
   }
 
   /** Takes up a lease left over from a program that ended without saving. */
   void takeUnsaved(Lease lease, Optional<Path> home) {
-    file.set(home.orElse(null));
+    home(home.orElse(null), home.flatMap(LeaseDesk::standing));
     store.openUnsaved(lease);
+  }
+
+  private static Optional<Lease> standing(Path path) {
+    try {
+      return Optional.of(LeaseFiles.read(path));
+    } catch (LeaseFileException e) {
+      return Optional.empty(); // Gone or unreadable: a save writes it anew or keeps it aside.
+    }
+  }
+
+  private void home(Path path, Optional<Lease> standing) {
+    file.set(path);
+    lastSeen = standing;
   }
 
   public boolean open() {
@@ -82,7 +98,7 @@ public final class LeaseDesk {
   private boolean read(Path path) {
     try {
       Lease lease = LeaseFiles.read(path);
-      file.set(path);
+      home(path, Optional.of(lease));
       recent.add(path);
       store.open(lease);
       say("Opened " + path);
@@ -97,7 +113,7 @@ public final class LeaseDesk {
   }
 
   public boolean save() {
-    return file.get() == null ? saveAs() : write(file.get());
+    return file.get() == null ? saveAs() : write(file.get(), lastSeen);
   }
 
   public boolean saveAs() {
@@ -106,27 +122,24 @@ public final class LeaseDesk {
         (name.isEmpty() ? "lease" : name.toLowerCase(Locale.ROOT)) + LeaseFiles.EXTENSION;
     return picker
         .toSave(suggested, LeaseFiles.EXTENSION, "Lease files")
-        .map(this::write)
+        .map(path -> write(path, Optional.empty()))
         .orElse(false);
   }
 
-  private boolean write(Path path) {
+  /**
+   * Saves it there.
+   *
+   * @param expected what should stand there; empty where whatever does may go
+   */
+  private boolean write(Path path, Optional<Lease> expected) {
     Lease lease = store.lease();
     try {
-      SavedFile saved = LeaseFiles.save(lease, path);
-      file.set(path);
+      SavedFile saved = LeaseFiles.save(lease, path, expected);
+      home(path, Optional.of(lease));
       recent.add(path);
       store.saved(lease);
       say("Saved to " + path);
-      saved
-          .keptAside()
-          .ifPresent(
-              kept ->
-                  dialogs.tell(
-                      "The file that stood there is kept",
-                      "It could not be read as a lease, so it was not written over. It is now "
-                          + kept.getFileName()
-                          + " in the same folder."));
+      saved.keptAside().ifPresent(this::tell);
       return true;
     } catch (LeaseFileException e) {
       dialogs.tell("This lease can't be saved", words(e));
@@ -136,6 +149,17 @@ public final class LeaseDesk {
           path + " could not be written: " + e.getMessage() + ". Save it to another folder.");
     }
     return false;
+  }
+
+  private void tell(SavedFile.Kept kept) {
+    String why =
+        switch (kept.why()) {
+          case UNREADABLE -> "It could not be read as a lease, so it was not written over.";
+          case CHANGED -> "Somebody else changed it since it was last opened or saved here.";
+        };
+    dialogs.tell(
+        "The file that stood there is kept",
+        why + " It is now " + kept.file().getFileName() + " in the same folder.");
   }
 
   private static String words(LeaseFileException e) {

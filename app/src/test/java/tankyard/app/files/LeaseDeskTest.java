@@ -99,6 +99,38 @@ class LeaseDeskTest {
     }
   }
 
+  @Test
+  void what_somebody_else_wrote_meanwhile_is_kept_beside() throws Exception {
+    Path file = folder.resolve("shared.lease.json");
+    picker.pick(file);
+    desk.save();
+    LeaseFiles.save(SmallLease.bare().withName("Theirs"), file);
+    change();
+    assertThat(desk.save()).isTrue();
+    assertThat(dialogs.asked()).hasSize(1);
+    assertThat(dialogs.asked().get(0))
+        .startsWith("The file that stood there is kept")
+        .contains("Somebody else changed it")
+        .contains("shared.lease.json~");
+    assertThat(LeaseFiles.read(folder.resolve("shared.lease.json~")).name()).isEqualTo("Theirs");
+    assertThat(LeaseFiles.read(file)).isEqualTo(store.lease());
+  }
+
+  @Test
+  void saving_again_and_again_keeps_nothing_beside() throws IOException {
+    picker.pick(folder.resolve("mine.lease.json"));
+    desk.save();
+    change();
+    desk.save();
+    desk.open(folder.resolve("mine.lease.json"));
+    store.edit(new Rename("W1", "Smith 2"));
+    desk.save();
+    assertThat(dialogs.asked()).isEmpty();
+    try (var files = Files.list(folder)) {
+      assertThat(files).hasSize(1);
+    }
+  }
+
   private static String text(Path file) {
     try {
       return Files.readString(file);

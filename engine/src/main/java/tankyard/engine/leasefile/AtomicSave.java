@@ -14,13 +14,17 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
+import tankyard.engine.lease.Lease;
+import tankyard.engine.leasefile.SavedFile.Kept;
+import tankyard.engine.leasefile.SavedFile.Why;
 
 /**
  * Puts a whole new file in the place of the old one in one step, so that whoever looks, at whatever
- * moment, finds the old lease or the new one. What stood there and was no readable lease is kept
- * beside it.
+ * moment, finds the old lease or the new one. What stood there and was no readable lease, or not
+ * the one that was last seen, is kept beside it.
  */
 final class AtomicSave {
   private static final String SUFFIX = ".saving";
@@ -32,9 +36,9 @@ final class AtomicSave {
     this.target = target;
   }
 
-  static SavedFile save(byte[] bytes, Path file) throws IOException {
+  static SavedFile save(byte[] bytes, Path file, Optional<Lease> lastSeen) throws IOException {
     AtomicSave save = at(file);
-    Optional<Path> kept = Files.exists(save.target) ? save.keepAside() : Optional.empty();
+    Optional<Kept> kept = Files.exists(save.target) ? save.keepAside(lastSeen) : Optional.empty();
     save.replace(bytes);
     return new SavedFile(file, kept);
   }
@@ -111,13 +115,19 @@ final class AtomicSave {
     }
   }
 
-  private Optional<Path> keepAside() throws IOException {
+  private Optional<Kept> keepAside(Optional<Lease> lastSeen) throws IOException {
     try {
-      LeaseReader.read(target.toString(), Files.readAllBytes(target));
-      return Optional.empty();
+      Lease there = LeaseReader.read(target.toString(), Files.readAllBytes(target));
+      return lastSeen.isEmpty() || same(lastSeen.get(), there)
+          ? Optional.empty()
+          : Optional.of(new Kept(copyAside(), Why.CHANGED));
     } catch (LeaseFileException e) {
-      return Optional.of(copyAside());
+      return Optional.of(new Kept(copyAside(), Why.UNREADABLE));
     }
+  }
+
+  private static boolean same(Lease a, Lease b) {
+    return Arrays.equals(LeaseFiles.write(a), LeaseFiles.write(b));
   }
 
   private Path copyAside() throws IOException {

@@ -100,6 +100,18 @@ public final class LeaseFiles {
    *     what stood there is unchanged then
    */
   public static SavedFile save(Lease lease, Path file) throws LeaseFileException {
+    return save(lease, file, Optional.empty());
+  }
+
+  /**
+   * Saves a lease as {@link #save(Lease, Path)} does, and keeps a lease that somebody else wrote
+   * there meanwhile beside it too.
+   *
+   * @param lastSeen the lease that was last read from that file or written to it; empty where what
+   *     stands there may go
+   */
+  public static SavedFile save(Lease lease, Path file, Optional<Lease> lastSeen)
+      throws LeaseFileException {
     List<Problem> problems = problems(file.toString(), lease);
     if (!problems.isEmpty()) {
       throw new LeaseFileException(problems, null);
@@ -108,7 +120,7 @@ public final class LeaseFiles {
       throw problem(file.toString(), "a folder", WRITABLE, null);
     }
     try {
-      return AtomicSave.save(write(lease), file);
+      return AtomicSave.save(write(lease), file, lastSeen);
     } catch (NoSuchFileException e) {
       throw problem(file.toString(), "no such folder", WRITABLE, e);
     } catch (AccessDeniedException e) {

@@ -7,6 +7,21 @@ import java.util.Optional;
  * What a save did.
  *
  * @param file written
- * @param keptAside where the file that stood there before went, if it could not be read as a lease
+ * @param keptAside what stood there before, if it was not to be written over
  */
-public record SavedFile(Path file, Optional<Path> keptAside) {}
+public record SavedFile(Path file, Optional<Kept> keptAside) {
+  /**
+   * A file kept beside the one that took its place.
+   *
+   * @param file where it went
+   */
+  public record Kept(Path file, Why why) {}
+
+  /** Why a file is kept. */
+  public enum Why {
+    /** It is no lease that can be read. */
+    UNREADABLE,
+    /** Somebody else wrote it since it was last read or written here. */
+    CHANGED
+  }
+}

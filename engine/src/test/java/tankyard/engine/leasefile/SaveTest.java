@@ -59,8 +59,34 @@ class SaveTest {
     assertThat(names()).containsExactly("yard.lease.json", "yard.lease.json~", "yard.lease.json~2");
     assertThat(folder.resolve("yard.lease.json~")).hasContent("{ half a lease");
     assertThat(saved.keptAside())
-        .hasValueSatisfying(aside -> assertThat(aside).hasContent("a letter"));
+        .hasValueSatisfying(aside -> assertThat(aside.file()).hasContent("a letter"))
+        .map(SavedFile.Kept::why)
+        .hasValue(SavedFile.Why.UNREADABLE);
     assertThat(LeaseFiles.read(file)).isEqualTo(SampleLease.small());
+  }
+
+  @Test
+  void aLeaseThatSomebodyElseWroteMeanwhileIsKeptAside() throws Exception {
+    Lease seen = SampleLease.small();
+    LeaseFiles.save(seen, file);
+    LeaseFiles.save(seen.withName("Theirs"), file);
+
+    SavedFile saved = LeaseFiles.save(seen.withName("Ours"), file, Optional.of(seen));
+
+    assertThat(saved.keptAside())
+        .hasValue(new SavedFile.Kept(folder.resolve("yard.lease.json~"), SavedFile.Why.CHANGED));
+    assertThat(LeaseFiles.read(folder.resolve("yard.lease.json~")).name()).isEqualTo("Theirs");
+    assertThat(LeaseFiles.read(file).name()).isEqualTo("Ours");
+  }
+
+  @Test
+  void theLeaseLastSeenIsReplacedWithoutACopy() throws Exception {
+    Lease seen = SampleLease.small();
+    LeaseFiles.save(seen, file);
+
+    assertThat(LeaseFiles.save(seen.withName("Ours"), file, Optional.of(seen)).keptAside())
+        .isEmpty();
+    assertThat(names()).containsExactly("yard.lease.json");
   }
 
   @Test
