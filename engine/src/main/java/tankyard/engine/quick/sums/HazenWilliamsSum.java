@@ -2,16 +2,21 @@ package tankyard.engine.quick.sums;
 
 import static tankyard.engine.quick.QuickInput.amount;
 
+import java.util.ArrayList;
 import java.util.List;
+import tankyard.engine.fluids.Liquid;
+import tankyard.engine.fluids.Water;
 import tankyard.engine.pipes.HazenWilliams;
 import tankyard.engine.quick.QuickAnswer;
 import tankyard.engine.quick.QuickInput;
 import tankyard.engine.quick.QuickResult;
 import tankyard.engine.quick.QuickSum;
 import tankyard.engine.quick.QuickValues;
+import tankyard.engine.units.Figures;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
@@ -23,6 +28,14 @@ import tankyard.engine.working.Working;
 final class HazenWilliamsSum implements QuickSum {
   private static final Source SOURCE =
       Source.published("Hazen-Williams, field form from a fire-protection note");
+
+  /** A little room for how a gravity of 1 was rounded. */
+  private static final double LIGHTEST = 0.995;
+
+  /** Water that holds all the salt it can. */
+  private static final double HEAVIEST = 1.2;
+
+  private static final double TURBULENT = 4000;
 
   @Override
   public String id() {
@@ -76,16 +89,37 @@ final class HazenWilliamsSum implements QuickSum {
                     Term.number("C", "Hazen-Williams C", c),
                     Term.of("d", "bore", bore, Unit.INCH)));
     return QuickResult.of(new QuickAnswer("loss", "Friction", loss, Unit.PSI))
-        .saying(cautions(gravity));
+        .saying(cautions(gravity, reynolds(rate, bore)));
   }
 
-  private static List<Caution> cautions(double gravity) {
-    if (gravity >= 0.95) {
-      return List.of();
+  /** Of fresh water at 60 degF: the law knows no viscosity, its range does. */
+  private static double reynolds(LiquidRate rate, Length bore) {
+    Liquid water = Water.at(Temperature.ofFahrenheit(60));
+    return 4
+        * rate.cubicMetresPerSecond()
+        * water.densityKgPerM3()
+        / (Math.PI * bore.metres() * water.viscosityPaS());
+  }
+
+  private static List<Caution> cautions(double gravity, double reynolds) {
+    List<Caution> said = new ArrayList<>();
+    if (gravity < LIGHTEST || gravity > HEAVIEST) {
+      said.add(
+          new Caution(
+              "hazen-williams-not-water",
+              Figures.significant(gravity, 4)
+                  + " SG is neither water nor brine (1.0 to 1.2); Hazen-Williams is for water: use"
+                  + " pipe-loss."));
     }
-    return List.of(
-        new Caution(
-            "hazen-williams-not-water",
-            "A liquid this light is no water; Hazen-Williams is for water: use pipe-loss."));
+    if (reynolds < TURBULENT) {
+      said.add(
+          new Caution(
+              "hazen-williams-not-turbulent",
+              "Water at 60 °F would flow here at Reynolds number "
+                  + Figures.significant(reynolds, 3)
+                  + ", below the 4000 from which flow is turbulent; Hazen-Williams is for turbulent"
+                  + " flow: use pipe-loss."));
+    }
+    return said;
   }
 }

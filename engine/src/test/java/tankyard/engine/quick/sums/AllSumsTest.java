@@ -218,6 +218,25 @@ class AllSumsTest {
     assertThat(answer(result, "friction")).isCloseTo(0.064, within(0.013));
   }
 
+  @Test
+  void hazen_williams_says_where_it_is_not_for_water_in_turbulent_flow() {
+    assertThat(hazenWilliams("216 bbl/d", "1.06 SG")).isEmpty();
+    assertThat(hazenWilliams("5 bbl/d", "15 API"))
+        .containsExactly("hazen-williams-not-water", "hazen-williams-not-turbulent");
+    assertThat(hazenWilliams("216 bbl/d", "15 API")).containsExactly("hazen-williams-not-water");
+    assertThat(hazenWilliams("216 bbl/d", "1.3 SG")).containsExactly("hazen-williams-not-water");
+    // 4 Q/(pi d nu) is 4000 at 100 bbl/d of water at 60 degF, 1.12 cP, in 2.067 in.
+    assertThat(hazenWilliams("80 bbl/d", "1 SG")).containsExactly("hazen-williams-not-turbulent");
+    assertThat(hazenWilliams("120 bbl/d", "1 SG")).isEmpty();
+  }
+
+  private static List<String> hazenWilliams(String rate, String gravity) {
+    Map<String, String> typed =
+        Map.of("rate", rate, "length", "2000 ft", "bore", "2.067 in", "gravity", gravity);
+    QuickSum sum = AllSums.find("hazen-williams").orElseThrow();
+    return compute(sum, typed).cautions().stream().map(c -> c.id()).toList();
+  }
+
   private static double answer(QuickResult result, String id) {
     return result.answers().stream()
         .filter(a -> a.id().equals(id))
