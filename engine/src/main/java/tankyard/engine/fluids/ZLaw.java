@@ -8,18 +8,24 @@ public enum ZLaw {
   DRANCHUK_ABOU_KASSEM(
       Source.published("Dranchuk and Abou-Kassem 1975 (constants as given in an open library)"),
       1,
+      3,
       30),
   /** Explicit; quick by hand, and wrong by more near the critical point. */
   BRILL_BEGGS(
-      Source.published("Brill and Beggs 1974 (constants as given in an open package)"), 1.15, 13);
+      Source.published("Brill and Beggs 1974 (constants as given in an open package)"),
+      1.15,
+      2.4,
+      13);
 
   private final Source source;
   private final double coolest;
+  private final double warmest;
   private final double highest;
 
-  ZLaw(Source source, double coolest, double highest) {
+  ZLaw(Source source, double coolest, double warmest, double highest) {
     this.source = source;
     this.coolest = coolest;
+    this.warmest = warmest;
     this.highest = highest;
   }
 
@@ -44,7 +50,7 @@ public enum ZLaw {
    * no word.
    */
   boolean covers(double reducedT, double reducedP) {
-    boolean warm = reducedT >= coolest && reducedT <= 3 && reducedP <= highest;
+    boolean warm = reducedT >= coolest && reducedT <= warmest && reducedP <= highest;
     boolean cool = this == DRANCHUK_ABOU_KASSEM && reducedT >= 0.7 && reducedP < 1;
     return warm || (cool && reducedT < coolest);
   }

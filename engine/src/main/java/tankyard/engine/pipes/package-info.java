@@ -32,6 +32,6 @@
  * <p>Gas and liquid together: {@code pipes.gasliquid}. Lines that cool: {@code LineCooling}; that
  * gelled: {@code GelRestart}. Left out: water hammer, what pipe stands (the catalogue) and where
  * the ground lies (terrain). Immutable, thread-safe. Uses {@code fluids}. Checked in {@code
- * FrictionCheckedTest}; every law passes {@code FlowLawContract}.
+ * PipesCheckedTest}; every law passes {@code FlowLawContract}.
  */
 package tankyard.engine.pipes;

@@ -48,6 +48,15 @@ class GasLawTest {
   }
 
   @Test
+  void each_law_covers_its_own_span_ends_included() {
+    assertThat(ZLaw.BRILL_BEGGS.covers(2.4, 13)).isTrue();
+    assertThat(ZLaw.BRILL_BEGGS.covers(2.41, 1)).isFalse();
+    assertThat(ZLaw.BRILL_BEGGS.covers(1.14, 1)).isFalse();
+    assertThat(ZLaw.DRANCHUK_ABOU_KASSEM.covers(3, 30)).isTrue();
+    assertThat(ZLaw.DRANCHUK_ABOU_KASSEM.covers(3.01, 1)).isFalse();
+  }
+
+  @Test
   void a_cool_heavy_gas_takes_the_gas_root() {
     double z = ZLaw.DRANCHUK_ABOU_KASSEM.at(0.8, 0.1);
     assertThat(z).isBetween(0.85, 1.0);
