@@ -1,11 +1,17 @@
 package tankyard.engine.checks.vessels;
 
+import tankyard.engine.checks.Versus;
 import tankyard.engine.units.Figures;
+import tankyard.engine.units.Pressure;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 
 /** A limit's name and reading in the middle of a sentence. */
 final class LimitName {
+  private static final int USUAL_DECIMALS = 1;
+  private static final int MOST_DECIMALS = 5;
+
   private LimitName() {}
 
   /** For example "the crest 1,000 ft out on Water leg", "Well 9's stuffing box". */
@@ -15,7 +21,31 @@ final class LimitName {
 
   /** What it sets the gauge to, rounded to its safe side as everywhere else: "17.1 psi". */
   static String reading(PressureLimit limit) {
-    double psi = limit.rounding().round(limit.gauge().value().toPsi(), 1);
-    return Figures.decimals(psi, 1) + " " + Unit.PSI.symbol();
+    return reading(limit.gauge().value().toPsi(), limit.rounding(), USUAL_DECIMALS);
+  }
+
+  /** A number the gauge must reach or keep under, told as the limits are: "17.1 psi". */
+  static String reading(Pressure limit, Rounding rounding) {
+    return reading(limit.toPsi(), rounding, USUAL_DECIMALS);
+  }
+
+  /**
+   * What the gauge reads against a limit. The limit reads as in the headline unless the two would
+   * look the same; then both get the decimals that tell them apart.
+   */
+  static Versus against(Pressure gauge, PressureLimit limit) {
+    double psi = limit.gauge().value().toPsi();
+    int places = USUAL_DECIMALS;
+    while (places < MOST_DECIMALS
+        && Figures.decimals(gauge.toPsi(), places)
+            .equals(Figures.decimals(limit.rounding().round(psi, places), places))) {
+      places++;
+    }
+    return new Versus(
+        Versus.print(gauge, Unit.PSI, places), reading(psi, limit.rounding(), places));
+  }
+
+  private static String reading(double psi, Rounding rounding, int places) {
+    return Figures.decimals(rounding.round(psi, places), places) + " " + Unit.PSI.symbol();
   }
 }

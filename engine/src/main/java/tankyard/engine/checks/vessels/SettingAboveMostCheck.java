@@ -46,7 +46,7 @@ public final class SettingAboveMostCheck implements Check {
   }
 
   private Finding finding(Window window, Setting setting, PressureLimit most) {
-    Versus psi = Versus.of(setting.gaugeAtFlow(), most.gauge().value(), Unit.PSI, 1);
+    Versus psi = LimitName.against(setting.gaugeAtFlow(), most);
     List<String> ways = new ArrayList<>();
     window
         .recommended()

@@ -46,7 +46,7 @@ public final class SettingBelowLeastCheck implements Check {
   }
 
   private Finding finding(Evidence evidence, Window window, Setting setting, PressureLimit least) {
-    Versus psi = Versus.of(setting.gauge(), least.gauge().value(), Unit.PSI, 1);
+    Versus psi = LimitName.against(setting.gauge(), least);
     List<String> ways = new ArrayList<>();
     window
         .recommended()

@@ -7,6 +7,7 @@ import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.OilLeg;
 import tankyard.engine.window.PressureLimit;
@@ -51,7 +52,6 @@ public final class WindowClosedCheck implements Check {
 
   private Finding tooNarrow(
       Evidence evidence, Window window, PressureLimit least, PressureLimit most) {
-    Versus psi = Versus.of(least.gauge().value(), most.gauge().value(), Unit.PSI, 1);
     List<String> ways = new ArrayList<>(LowerLeast.ways(evidence, window));
     ways.addAll(RaiseMost.ways(window));
     ways.add("Else a transfer pump behind a separator at low pressure, or a gun barrel.");
@@ -63,11 +63,11 @@ public final class WindowClosedCheck implements Check {
                 "No setting of "
                     + window.separatorName()
                     + " works: the gauge must read at least "
-                    + psi.value()
+                    + LimitName.reading(least)
                     + " ("
                     + least.name()
                     + ") and at most "
-                    + psi.limit()
+                    + LimitName.reading(most)
                     + " ("
                     + most.name()
                     + "); with the regulator's build-up of "
@@ -99,7 +99,6 @@ public final class WindowClosedCheck implements Check {
   }
 
   private Finding oilLeg(Evidence evidence, Window window, OilLeg leg, PressureLimit most) {
-    Versus psi = Versus.of(leg.need().value(), most.gauge().value(), Unit.PSI, 1);
     List<String> ways = new ArrayList<>();
     ways.add("A bigger oil leg, or an oil tank that stands lower.");
     ways.addAll(RaiseMost.ways(window));
@@ -112,9 +111,9 @@ public final class WindowClosedCheck implements Check {
                 + " works: "
                 + evidence.nameOf(leg.lineId())
                 + " needs "
-                + psi.value()
+                + LimitName.reading(leg.need().value(), Rounding.UP)
                 + " at the regulator to reach its tank, and the gauge may read at most "
-                + psi.limit()
+                + LimitName.reading(most)
                 + " ("
                 + most.name()
                 + ") with a build-up of "

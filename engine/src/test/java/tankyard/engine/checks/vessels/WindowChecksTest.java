@@ -33,8 +33,8 @@ class WindowChecksTest {
     assertThat(found.severity()).isEqualTo(Severity.STOP);
     assertThat(found.thingId()).isEqualTo("S1");
     assertThat(found.words())
-        .contains("7.5 psi (Water tank's inlet)")
-        .contains("7.1 psi (Well 3's stuffing box)")
+        .contains("7.6 psi (Water tank's inlet)")
+        .contains("7.0 psi (Well 3's stuffing box)")
         .contains("build-up of 1.5 psi")
         .contains("1.9 psi short");
     assertThat(found.working().orElseThrow().value()).isCloseTo(7.1 - least - 1.5, within(0.05));
@@ -61,7 +61,7 @@ class WindowChecksTest {
   void anOilTankTooHighForTheMostClosesTheWindowByItsLeg() {
     Finding found = P1.with("/tanks/0/inletHeight", "80 ft").the("window-closed");
 
-    assertThat(found.words()).contains("Oil leg needs").contains("27 psi");
+    assertThat(found.words()).contains("Oil leg needs").contains("27.0 psi");
   }
 
   @Test
@@ -82,7 +82,7 @@ class WindowChecksTest {
     Finding found = P1.with(SETTING, "6 psi").the("setting-below-least");
 
     assertThat(found.severity()).isEqualTo(Severity.STOP);
-    assertThat(found.words()).contains("set to 6 psi").contains("7.5 psi (Water tank's inlet)");
+    assertThat(found.words()).contains("set to 6 psi").contains("7.6 psi (Water tank's inlet)");
     assertThat(found.wayOut().get(0)).isEqualTo("Set the regulator to 9 psi.");
   }
 
@@ -103,7 +103,7 @@ class WindowChecksTest {
     Finding found = P1.with(SETTING, "26 psi").the("setting-above-most");
 
     assertThat(found.severity()).isEqualTo(Severity.STOP);
-    assertThat(found.words()).contains("27.5 psi").contains("27 psi (Separator's relief valve)");
+    assertThat(found.words()).contains("27.5 psi").contains("27.0 psi (Separator's relief valve)");
   }
 
   @Test
