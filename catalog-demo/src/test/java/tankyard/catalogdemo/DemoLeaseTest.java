@@ -13,6 +13,7 @@ import tankyard.engine.api.LeaseAnswer;
 import tankyard.engine.api.Tankyard;
 import tankyard.engine.catalog.Catalog;
 import tankyard.engine.catalog.Catalogs;
+import tankyard.engine.catalog.Material;
 import tankyard.engine.catalog.SeparatorSize;
 import tankyard.engine.catalog.TankSize;
 import tankyard.engine.catalog.ValveType;
@@ -25,6 +26,7 @@ import tankyard.engine.lease.Separator;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.leasefile.LeaseFiles;
 import tankyard.engine.pricing.BillLine;
+import tankyard.engine.study.CaseCaution;
 import tankyard.engine.window.PressureLimit;
 import tankyard.engine.window.Window;
 
@@ -105,6 +107,30 @@ class DemoLeaseTest {
     assertThat(answer.diagnoses()).isEmpty();
     assertThat(answer.cases()).hasSize(4);
     assertThat(answer.findings()).noneMatch(f -> f.severity() == Severity.STOP);
+  }
+
+  @Test
+  void whatTheLinesMustBeReadWithCareForIsToldOnceForEachKind() {
+    LeaseAnswer answer = tankyard.answer(lease);
+
+    assertThat(answer.findings()).filteredOn(f -> f.id().equals("flow-in-transition")).hasSize(1);
+    assertThat(answer.findings())
+        .filteredOn(f -> f.id().equals("fittings-in-laminar-flow"))
+        .hasSize(1);
+    assertThat(answer.findings())
+        .filteredOn(f -> f.id().equals("pipe-heat-unknown"))
+        .singleElement()
+        .satisfies(f -> assertThat(f.words()).contains("more:"));
+    // The injection line carries no well's own fluid, and steel stands the heat.
+    assertThat(answer.cases().get(0).cautions())
+        .filteredOn(c -> c.id().equals("pipe-heat-unknown"))
+        .flatExtracting(CaseCaution::things)
+        .isNotEmpty()
+        .allSatisfy(
+            id ->
+                assertThat(
+                        catalog.pipe(lease.line(id).orElseThrow().pipe()).orElseThrow().material())
+                    .isNotEqualTo(Material.STEEL));
   }
 
   @Test

@@ -15,6 +15,11 @@ public enum Material {
     this.words = words;
   }
 
+  /** Steel and brass stand any heat a lease has; of the rest nobody here knows better. */
+  public boolean weakensWithHeat() {
+    return this != STEEL && this != BRASS;
+  }
+
   public String words() {
     return words;
   }

@@ -1,5 +1,6 @@
 package tankyard.engine.fluids;
 
+import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.numeric.Grid;
 import tankyard.engine.numeric.MonotoneCurve;
@@ -29,6 +30,9 @@ final class Brine {
   private static final Grid DENSER = ratioToFresh(DENSITY);
   private static final Grid THICKER = ratioToFresh(TABLE.column("viscosity_cp"));
   private static final MonotoneCurve SALT_FOR_GRAVITY = saltForGravity();
+  private static final double FRESH = 0.01;
+  private static final double FAHRENHEIT_LOW = 40;
+  private static final double FAHRENHEIT_HIGH = 200;
   private static final Temperature SIXTY = Temperature.ofFahrenheit(60);
   private static final Source SOURCE =
       Source.published(
@@ -91,8 +95,9 @@ final class Brine {
   }
 
   private List<Caution> cautions(Temperature temperature) {
+    List<Caution> said = new ArrayList<>();
     if (!Water.covers(temperature)) {
-      return List.of(
+      said.add(
           new Caution(
               "water-temperature-out-of-range",
               Said.temperature(temperature)
@@ -100,13 +105,23 @@ final class Brine {
                   + " used."));
     }
     if (at60F.specific() < 0.995 || !SALT_FOR_GRAVITY.covers(Math.max(at60F.specific(), 1))) {
-      return List.of(
+      said.add(
           new Caution(
               "brine-gravity-out-of-range",
               Said.gravity(at60F.specific())
                   + " is outside the 1.0 to 1.192 of the brine table; check the gravity."));
     }
-    return List.of();
+    double fahrenheit = temperature.toFahrenheit();
+    if (saltPercent > FRESH && (fahrenheit < FAHRENHEIT_LOW || fahrenheit > FAHRENHEIT_HIGH)) {
+      said.add(
+          new Caution(
+              "brine-salt-ratio-held",
+              "At "
+                  + Said.temperature(temperature)
+                  + " what salt adds to the water's weight and thickness is held as at the end of"
+                  + " its table, 40 to 200 °F; near that end the error is small."));
+    }
+    return said;
   }
 
   private static Grid ratioToFresh(double[] values) {

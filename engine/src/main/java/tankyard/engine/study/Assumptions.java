@@ -93,6 +93,13 @@ public final class Assumptions {
       found.add(new Assumption("", "surface tension of oil and gas 25 dyn/cm", Defaults.HABIT));
       missing("", lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
     }
+    if (lease.wells().stream().anyMatch(Assumptions::makesBoth)) {
+      missing(
+          "",
+          lease.fluids().inversion(),
+          "water carries the oil from a water cut of",
+          Defaults.INVERSION);
+    }
     if (lease.fluids().oilViscosity().size() < 2) {
       found.add(
           new Assumption(
@@ -102,7 +109,14 @@ public final class Assumptions {
     }
   }
 
+  private static boolean makesBoth(Well well) {
+    return well.status().stays() && well.oil().typed().si() > 0 && well.water().typed().si() > 0;
+  }
+
   private void ofWell(Lease lease, Well well) {
+    if (well.headTemperature().isEmpty()) {
+      found.add(new Assumption(well.id(), "its fluid comes as cold as the ground", Defaults.HABIT));
+    }
     missing(well.id(), well.runsPerDay(), "runs a day", Defaults.RUNS_PER_DAY);
     missing(well.id(), well.surge(), "stroke peak over the mean", Defaults.SURGE);
     ofMotor(lease, well);

@@ -2,17 +2,14 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Vessel;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
-import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
 import tankyard.engine.working.Term;
@@ -47,19 +44,22 @@ public final class CaseReport {
     Map<String, LineRun> runs = new LinkedHashMap<>();
     gathering.runs().forEach(r -> runs.put(r.laid().id(), r));
     for (Vessel vessel : study.survey().vessels()) {
-      study.waterLegs(vessel).forEach(leg -> addHarder(leg, runs));
-      study.oilLegs(vessel).forEach(leg -> addHarder(leg, runs));
+      double warmest = gathering.warmestInto(vessel.id()).orElse(0);
+      study.waterLegs(vessel).forEach(leg -> addHarder(leg, warmest, runs));
+      study.oilLegs(vessel).forEach(leg -> addHarder(leg, warmest, runs));
     }
     List<InjectionResult> injections = Injections.of(study, injection);
     Suctions.lines(study, runs);
     injection.runs().forEach(r -> runs.put(r.laid().id(), r));
+    List<SeparatorResult> separators =
+        study.survey().separators().stream()
+            .map(s -> SeparatorTimes.of(study, s, gaugePa.getOrDefault(s.id(), 0.0)))
+            .toList();
     return new CaseResult(
         study.designCase(),
         inDrawnOrder(runs).stream().map(run -> line(run, gathering, restarts)).toList(),
         wells(gathering, restarts),
-        study.survey().separators().stream()
-            .map(s -> SeparatorTimes.of(study, s, gaugePa.getOrDefault(s.id(), 0.0)))
-            .toList(),
+        separators,
         study.survey().gunBarrels().stream()
             .flatMap(g -> GunBarrelStudy.of(study, g).stream())
             .toList(),
@@ -72,7 +72,7 @@ public final class CaseReport {
         Suctions.of(study),
         SharedLines.of(study, gathering),
         TreaterResult.of(study),
-        cautions(runs));
+        CaseCautions.of(study, inDrawnOrder(runs), separators, UntypedHeat.of(study, gathering)));
   }
 
   private static LineResult line(
@@ -84,12 +84,15 @@ public final class CaseReport {
         : line;
   }
 
-  /** A line that serves two tanks shows the harder of the two. */
-  private static void addHarder(LegRun leg, Map<String, LineRun> runs) {
+  /**
+   * A line that serves two tanks shows the harder of the two. Its pipe is rated as warm as what
+   * comes into the vessel: how much that cools there is not worked out.
+   */
+  private static void addHarder(LegRun leg, double warmestK, Map<String, LineRun> runs) {
     for (LineRun run : leg.runs()) {
       runs.merge(
           run.laid().id(),
-          run,
+          run.ratedAt(warmestK),
           (a, b) -> b.march().upstreamPascals() > a.march().upstreamPascals() ? b : a);
     }
   }
@@ -158,16 +161,5 @@ public final class CaseReport {
                     Term.of("z", "lift", Unit.PSI.fromSi(load.liftPa()), Unit.PSI),
                     Term.of("f", "line loss", Unit.PSI.fromSi(load.frictionPa()), Unit.PSI))
                 .from(load.workings()));
-  }
-
-  private List<Caution> cautions(Map<String, LineRun> runs) {
-    Set<Caution> all = new LinkedHashSet<>();
-    all.addAll(study.oil().cautions());
-    all.addAll(study.brine().cautions());
-    study.gas().ifPresent(gas -> all.addAll(gas.cautions(study.ground())));
-    for (LineRun run : runs.values()) {
-      all.addAll(run.liquid().cautions());
-    }
-    return List.copyOf(all);
   }
 }

@@ -4,7 +4,6 @@ import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.DesignCase;
-import tankyard.engine.working.Caution;
 
 /** Everything worked out for one design case, in the order of the lease. */
 @RecordBuilder
@@ -23,7 +22,7 @@ public record CaseResult(
     List<SuctionResult> suctions,
     List<SharedLine> shared,
     Optional<TreaterResult> treater,
-    List<Caution> cautions)
+    List<CaseCaution> cautions)
     implements CaseResultBuilder.With {
   public CaseResult {
     lines = List.copyOf(lines);

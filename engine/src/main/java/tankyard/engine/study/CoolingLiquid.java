@@ -14,12 +14,22 @@ import tankyard.engine.units.Unit;
 final class CoolingLiquid {
   private static final double STEP_K = 0.5;
 
+  private final FluidModel fluids;
+  private final double waterCut;
   private final LiquidState atGround;
   private final double lowestK;
   private final double stepK;
   private final double[] logPaS;
 
-  private CoolingLiquid(LiquidState atGround, double lowestK, double stepK, double[] logPaS) {
+  private CoolingLiquid(
+      FluidModel fluids,
+      double waterCut,
+      LiquidState atGround,
+      double lowestK,
+      double stepK,
+      double[] logPaS) {
+    this.fluids = fluids;
+    this.waterCut = waterCut;
     this.atGround = atGround;
     this.lowestK = lowestK;
     this.stepK = stepK;
@@ -35,7 +45,12 @@ final class CoolingLiquid {
       Temperature at = Temperature.of(lowestK + i * step, Unit.KELVIN);
       logs[i] = Math.log(fluids.mixture(waterCut, at).viscosity().value().pascalSeconds());
     }
-    return new CoolingLiquid(atGround, lowestK, step, logs);
+    return new CoolingLiquid(fluids, waterCut, atGround, lowestK, step, logs);
+  }
+
+  /** With its workings and cautions, at any temperature. */
+  LiquidState at(double kelvins) {
+    return fluids.mixture(waterCut, Temperature.of(kelvins, Unit.KELVIN));
   }
 
   LiquidState atGround() {

@@ -69,6 +69,8 @@ final class CoolingPieces {
         thick,
         forward ? upstreamK : downstreamK,
         forward ? downstreamK : upstreamK,
+        Math.max(upstreamK, downstreamK),
+        Optional.of(liquid),
         Optional.of(cooling));
   }
 

@@ -21,7 +21,7 @@ import tankyard.engine.working.Caution;
 record GasRun(GasLiquidWorking marched, boolean forward) {
 
   List<Caution> cautions() {
-    return marched.march().cautions();
+    return marched.cautions();
   }
 
   /** At the end the flow leaves by, where the gas is largest. */

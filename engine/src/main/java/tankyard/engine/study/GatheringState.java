@@ -1,8 +1,10 @@
 package tankyard.engine.study;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.network.Layout;
 import tankyard.engine.network.Solved;
@@ -64,6 +66,19 @@ public final class GatheringState {
   /** Whether the oil carries the water in a line. */
   public boolean oilCarries(LineRun run) {
     return fluids.oilCarries(mixed.composition().waterCut(layout.run(run.laid().id())));
+  }
+
+  /** All that fluid of some wells runs through. */
+  Downstream downstream(Collection<String> wells) {
+    return Downstream.of(layout, plan.lines(), solved, wells);
+  }
+
+  /** The warmest end of any line that comes into a vessel, K; empty where none does. */
+  OptionalDouble warmestInto(String vesselId) {
+    return runs.stream()
+        .filter(r -> r.laid().line().touches(vesselId))
+        .mapToDouble(r -> r.fill().warmestK())
+        .max();
   }
 
   /** In drawn order. */

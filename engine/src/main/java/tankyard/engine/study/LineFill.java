@@ -1,7 +1,9 @@
 package tankyard.engine.study;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tankyard.engine.fluids.Liquid;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.pipes.LineAtFlow;
@@ -9,6 +11,7 @@ import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.pipes.LineLaw;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
+import tankyard.engine.working.Caution;
 
 /**
  * What stands in a line: one liquid at the temperature of the ground, or one that cools on its way,
@@ -19,6 +22,8 @@ import tankyard.engine.units.Unit;
  * @param pieces one for each run of the law
  * @param startK temperature at the line's own start
  * @param endK temperature at the line's own end
+ * @param warmestK what its pipe is rated at
+ * @param warm the same liquid at other temperatures, where it does not have the ground's all along
  * @param cooling where it does not have the temperature of the ground all along
  */
 record LineFill(
@@ -27,6 +32,8 @@ record LineFill(
     List<Liquid> pieces,
     double startK,
     double endK,
+    double warmestK,
+    Optional<CoolingLiquid> warm,
     Optional<LineCooling> cooling) {
   LineFill {
     pieces = List.copyOf(pieces);
@@ -36,7 +43,14 @@ record LineFill(
   static LineFill even(LaidLine laid, LiquidState liquid) {
     double kelvins = liquid.temperature().kelvins();
     return new LineFill(
-        liquid, laid.law(), List.of(liquid.liquid()), kelvins, kelvins, Optional.empty());
+        liquid,
+        laid.law(),
+        List.of(liquid.liquid()),
+        kelvins,
+        kelvins,
+        kelvins,
+        Optional.empty(),
+        Optional.empty());
   }
 
   LineAtFlow at(double flow) {
@@ -53,7 +67,24 @@ record LineFill(
 
   /** What plastic pipe is rated at. */
   Temperature warmest() {
-    return cooling.isEmpty() ? liquid.temperature() : fahrenheit(Math.max(startK, endK));
+    return fahrenheit(warmestK);
+  }
+
+  /** The same, its pipe rated no colder than that; only the rating knows. */
+  LineFill ratedAt(double kelvins) {
+    return new LineFill(
+        liquid, law, pieces, startK, endK, Math.max(warmestK, kelvins), warm, cooling);
+  }
+
+  /** At the ground's temperature, and at both ends where they are warmer or colder. */
+  List<Caution> cautions() {
+    Set<Caution> said = new LinkedHashSet<>(liquid.cautions());
+    warm.ifPresent(
+        w -> {
+          said.addAll(w.at(startK).cautions());
+          said.addAll(w.at(endK).cautions());
+        });
+    return List.copyOf(said);
   }
 
   private static Temperature fahrenheit(double kelvins) {

@@ -1,8 +1,10 @@
 package tankyard.engine.study;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Service;
 import tankyard.engine.pipes.FlowState;
@@ -16,6 +18,7 @@ import tankyard.engine.units.LiquidRate;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Volume;
+import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
 
 /**
@@ -114,6 +117,20 @@ public record LineRun(
     boolean water =
         service != Service.FLOW_LINE && service != Service.OIL_LEG && service != Service.OVERFLOW;
     return laid.pipe().ratingAt(fill.warmest(), !water);
+  }
+
+  /** The same line, its pipe rated no colder than that. */
+  LineRun ratedAt(double kelvins) {
+    return new LineRun(
+        laid, flow, flowWords, fill.ratedAt(kelvins), downstreamPa, march, gas, link);
+  }
+
+  /** Of what it carries, of its friction and of its pipe's rating. */
+  List<Caution> cautions() {
+    Set<Caution> said = new LinkedHashSet<>(fill.cautions());
+    said.addAll(friction().cautions());
+    rating().ifPresent(r -> said.addAll(r.cautions()));
+    return List.copyOf(said);
   }
 
   LineResult result() {

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Separator;
+import tankyard.engine.lease.Service;
+import tankyard.engine.study.Survey;
 
 /** Limits nobody typed: they neither pass nor govern, and they are said. */
 final class NotChecked {
   private NotChecked() {}
 
-  static List<String> of(Lease lease, Separator separator) {
+  static List<String> of(Survey survey, Separator separator) {
+    Lease lease = survey.lease();
     List<String> found = new ArrayList<>();
     lease.wells().stream()
         .filter(w -> w.status().stays() && w.boxLimit().isEmpty())
@@ -28,7 +31,29 @@ final class NotChecked {
         separator.dumpValve().floatBall().isEmpty(),
         "Float pull: size, weight and lever of the float are not known.",
         found);
+    heat(survey, found);
     return found;
+  }
+
+  /** The rating at the ground's temperature is kept: heat can only lower it, and by how much? */
+  private static void heat(Survey survey, List<String> found) {
+    long untyped =
+        survey.lease().wells().stream()
+            .filter(w -> w.status().stays() && w.headTemperature().isEmpty())
+            .count();
+    boolean plastic =
+        survey.laid().values().stream()
+            .anyMatch(
+                l ->
+                    l.line().service() == Service.FLOW_LINE
+                        && l.pipe().material().weakensWithHeat());
+    missing(
+        untyped > 0 && plastic,
+        "Heat on plastic pipe: how warm the fluid of "
+            + untyped
+            + (untyped == 1 ? " well" : " wells")
+            + " comes is not known. Its pipe is rated as cold as the ground.",
+        found);
   }
 
   private static void missing(boolean isMissing, String words, List<String> found) {

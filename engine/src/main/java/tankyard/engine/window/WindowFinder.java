@@ -120,7 +120,7 @@ public final class WindowFinder {
         allowed,
         needed.stream().filter(l -> l.kind() != PressureLimit.Kind.CREST).findFirst(),
         oil.map(o -> oilLeg(o, setting)),
-        NotChecked.of(cases.get(0).lease(), separator),
+        NotChecked.of(cases.get(0).survey(), separator),
         buildUp(),
         recommended,
         setting,

@@ -120,8 +120,24 @@ class FluidModelTest {
     FluidModel model = model();
     assertThat(model.brine(at(60)).gravity().value().specific()).isCloseTo(1.06, within(1e-12));
     assertThat(centipoise(model.brine(at(33)))).isGreaterThan(centipoise(model.brine(at(40))));
-    assertThat(cautions(model.brine(at(33)))).isEmpty();
+    assertThat(cautions(model.brine(at(40)))).isEmpty();
+    assertThat(cautions(model.brine(at(33)))).containsExactly("brine-salt-ratio-held");
     assertThat(cautions(model.brine(at(240)))).contains("water-temperature-out-of-range");
+  }
+
+  @Test
+  void brine_says_every_caution_that_holds() {
+    BrineSpec heavy = new BrineSpec(Gravity.of(1.25, Unit.SPECIFIC_GRAVITY));
+    assertThat(cautions(new Brine(heavy).at(at(240))))
+        .containsExactly(
+            "water-temperature-out-of-range",
+            "brine-gravity-out-of-range",
+            "brine-salt-ratio-held");
+    BrineSpec fresh = new BrineSpec(Gravity.of(1, Unit.SPECIFIC_GRAVITY));
+    assertThat(cautions(new Brine(fresh).at(at(33)))).isEmpty();
+    assertThat(cautions(new Brine(fresh).at(at(205)))).isEmpty();
+    assertThat(cautions(model().brine(at(200)))).isEmpty();
+    assertThat(cautions(model().brine(at(201)))).containsExactly("brine-salt-ratio-held");
   }
 
   @Test

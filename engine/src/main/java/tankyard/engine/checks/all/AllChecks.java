@@ -34,7 +34,6 @@ import tankyard.engine.checks.injection.SuctionUnknownCheck;
 import tankyard.engine.checks.lines.CautionsCheck;
 import tankyard.engine.checks.lines.ColdLaminarCheck;
 import tankyard.engine.checks.lines.CommingledCheck;
-import tankyard.engine.checks.lines.GasLinesCheck;
 import tankyard.engine.checks.lines.GasWearCheck;
 import tankyard.engine.checks.lines.GelUnknownCheck;
 import tankyard.engine.checks.lines.LineFastCheck;
@@ -138,7 +137,6 @@ public final class AllChecks {
           new ColdLaminarCheck(),
           new LineFastCheck(),
           new GasWearCheck(),
-          new GasLinesCheck(),
           new CautionsCheck(),
           new PartFullCheck(),
           new PipeNotRatedCheck(),

@@ -1,10 +1,13 @@
 package tankyard.engine.pipes.gasliquid;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.pipes.PipeCautions;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Speed;
 import tankyard.engine.units.Unit;
+import tankyard.engine.working.Caution;
 import tankyard.engine.working.Computed;
 import tankyard.engine.working.Source;
 import tankyard.engine.working.Term;
@@ -48,17 +51,27 @@ public record GasLiquidWorking(
   public Computed<Pressure> loss() {
     GasLiquidStretch part = march.stretch();
     return Computed.of(
-        Pressure.psiFromPascals(part.lossPascals()),
-        () ->
-            Working.of(
-                    "Line loss with gas, " + steps(),
-                    "dp",
-                    "f+a",
-                    Unit.PSI,
-                    MARCH,
-                    psi("f", "friction, all steps", part.frictionPascals()),
-                    psi("a", "speeding the gas up, all steps", part.accelerationPascals()))
-                .from(List.of(new StepWorking(hardest()).step())));
+            Pressure.psiFromPascals(part.lossPascals()),
+            () ->
+                Working.of(
+                        "Line loss with gas, " + steps(),
+                        "dp",
+                        "f+a",
+                        Unit.PSI,
+                        MARCH,
+                        psi("f", "friction, all steps", part.frictionPascals()),
+                        psi("a", "speeding the gas up, all steps", part.accelerationPascals()))
+                    .from(List.of(new StepWorking(hardest()).step())))
+        .with(cautions());
+  }
+
+  /** Of the march, and of walls too rough for its friction. */
+  public List<Caution> cautions() {
+    List<Caution> said = new ArrayList<>(march.cautions());
+    line.line().runs().stream()
+        .flatMap(run -> PipeCautions.ofWall(run).stream())
+        .forEach(said::add);
+    return said;
   }
 
   /** The velocity above which the wall may wear, at the end where the gas is largest. */

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import tankyard.engine.checks.Several;
 import tankyard.engine.study.Assumption;
-import tankyard.engine.working.Caution;
+import tankyard.engine.study.CaseCaution;
 import tankyard.engine.working.Source;
 
 /** What nobody typed and was taken instead, and what must be read with care. */
@@ -19,15 +20,19 @@ final class AssumptionSection {
       found.add(new Section("Assumed, since nobody typed it", assumed));
     }
     List<String> cautions =
-        draft.results().cases().stream()
-            .flatMap(c -> c.cautions().stream())
-            .map(Caution::words)
-            .distinct()
+        CaseCaution.together(draft.results().cases()).stream()
+            .map(caution -> words(draft, caution))
             .toList();
     if (!cautions.isEmpty()) {
       found.add(Section.of("Read with care", new Block.Points(cautions)));
     }
     return found;
+  }
+
+  /** Each kind once, with the lines and vessels it holds for. */
+  private static String words(Draft draft, CaseCaution caution) {
+    String things = Several.named(caution.things().stream().map(draft::nameOf).toList());
+    return things.isEmpty() ? caution.words() : things + ": " + caution.words();
   }
 
   /** By where the value comes from; things of which the same was assumed stand together. */

@@ -81,6 +81,9 @@ class SiteChecksTest {
             .with("/separators/0/regulator/buildUp", "1.5 psi")
             .with("/tanks/1/pumpOn", "7 ft")
             .with("/tanks/1/pumpOff", "3 ft")
+            .with("/fluids/inversion", "60 %")
+            .with("/practice/heatLoss", "1 Btu/(h.ft2.°F)")
+            .withEach("/wells", "headTemperature", "70 °F")
             .with(
                 "/fluids/oilViscosity",
                 List.of(
@@ -89,6 +92,30 @@ class SiteChecksTest {
 
     assertThat(typed.evidence().assumptions()).isEmpty();
     assertThat(typed.says("values-assumed")).isFalse();
+  }
+
+  @Test
+  void whereTheWaterStartsToCarryTheOilIsAssumedWhereBothAreMade() {
+    assertThat(words(P1)).contains("water carries the oil from a water cut of 60 %");
+    assertThat(words(P1.with("/fluids/inversion", "65 %")))
+        .noneMatch(w -> w.startsWith("water carries"));
+    assertThat(words(P1.withEach("/wells", "oil", "0 bbl/d")))
+        .noneMatch(w -> w.startsWith("water carries"));
+  }
+
+  @Test
+  void aWellWhoseTemperatureNobodyTypedIsAssumedAsColdAsTheGround() {
+    Looked one =
+        P1.withEach("/wells", "headTemperature", "90 °F").with("/wells/1/headTemperature", null);
+
+    assertThat(one.evidence().assumptions())
+        .filteredOn(a -> a.words().equals("its fluid comes as cold as the ground"))
+        .extracting(a -> a.thingId())
+        .containsExactly("W2");
+  }
+
+  private static List<String> words(Looked looked) {
+    return looked.evidence().assumptions().stream().map(a -> a.words()).toList();
   }
 
   @Test
