@@ -1,8 +1,12 @@
 package tankyard.app.sheet;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
+import tankyard.engine.fluids.Tightness;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
@@ -13,6 +17,12 @@ import tankyard.engine.units.Unit;
 
 /** The lease's own fields, shown while nothing is picked. */
 final class LeaseSheet {
+  private static final List<Optional<Tightness>> TIGHTNESS =
+      Stream.concat(
+              Stream.of(Optional.<Tightness>empty()),
+              Stream.of(Tightness.values()).map(Optional::of))
+          .toList();
+
   private LeaseSheet() {}
 
   static void fill(SheetForm sheet) {
@@ -56,11 +66,21 @@ final class LeaseSheet {
             "Water carries oil from",
             "Share of water above which the water carries the oil and the line runs thin.")
         .assumed(Assumed.of(Defaults.INVERSION));
+    fluids.choice(
+        "tightness",
+        "Emulsion",
+        "How tight: the smaller its drops of water, the thicker cold oil lines run.",
+        lease -> TIGHTNESS,
+        LeaseSheet::words);
     fluids
         .amount("gasGravity", "Gas over air", "By weight, where any well sends gas.")
         .unit(Unit.ONE, Unit.ONE)
         .assumed(Assumed.of(Defaults.GAS_GRAVITY));
     ViscosityRows.fill(sheet);
+  }
+
+  private static String words(Optional<Tightness> tightness) {
+    return tightness.map(t -> t.name().toLowerCase(Locale.ROOT)).orElse("not said, assumed");
   }
 
   private static void practice(SheetForm sheet) {

@@ -1,15 +1,18 @@
 package tankyard.engine.fluids;
 
+import java.util.Optional;
 import tankyard.engine.units.Fraction;
 
 /**
  * How oil and water travel together.
  *
  * @param inversionWaterCut below it the oil carries the water, from it on the water carries the oil
+ * @param tightness how thick it gets before; without it the law of Guth and Simha is taken
  */
-public record EmulsionSpec(Fraction inversionWaterCut) {
+public record EmulsionSpec(Fraction inversionWaterCut, Optional<Tightness> tightness) {
   /** Often taken between 60 and 70 %; from memory. */
-  public static final EmulsionSpec USUAL = new EmulsionSpec(Fraction.ofPercent(60));
+  public static final EmulsionSpec USUAL =
+      new EmulsionSpec(Fraction.ofPercent(60), Optional.empty());
 
   public EmulsionSpec {
     double ratio = inversionWaterCut.ratio();

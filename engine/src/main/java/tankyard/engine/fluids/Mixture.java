@@ -2,6 +2,7 @@ package tankyard.engine.fluids;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Unit;
 import tankyard.engine.units.Viscosity;
@@ -14,9 +15,12 @@ import tankyard.engine.working.Working;
 /**
  * Oil and water in one line. Density by volume. Below the turning water cut the oil carries the
  * water and the mixture is thicker than the oil: {@code mu = mu_oil (1 + 2.5 phi + 14.1 phi^2)},
- * phi the water cut (Guth and Simha 1936 form, from memory; made for phi below 0.4). From it on the
- * water carries the oil and the brine's own viscosity is taken. The jump between the two is real in
- * kind and rough in size: near it, both answers are worth a look.
+ * phi the water cut (Guth and Simha 1936 form, from memory; made for phi below 0.4). Where somebody
+ * said how tight the emulsion is, Pal and Rhodes' law 1989 stands in its place: {@code mu = mu_oil
+ * (1 + (phi/p)/(1.187 - phi/p))^2.49}, p the share at which it is a hundred times as thick; it is
+ * held there beyond. From the turning cut on the water carries the oil and the brine's own
+ * viscosity is taken. The jump between the two is real in kind and rough in size: near it, both
+ * answers are worth a look.
  */
 final class Mixture {
   private static final double GUTH_SIMHA_LIMIT = 0.4;
@@ -24,6 +28,10 @@ final class Mixture {
   private static final Source BY_VOLUME = Source.definition("parts by volume");
   private static final Source GUTH_SIMHA =
       Source.memory("Guth and Simha 1936: drops of water in oil");
+  private static final Source PAL_RHODES =
+      Source.published(
+          "Pal and Rhodes 1989, J. Rheol. 33:1021, form and fitted range as restated in source notes;"
+              + " which p is loose, medium or tight is common practice, no source");
   private static final Source WATER_CARRIES =
       Source.commonPractice("water-continuous mixture taken as thick as its water");
 
@@ -31,12 +39,14 @@ final class Mixture {
   private final LiquidState brine;
   private final double waterCut;
   private final double inversion;
+  private final Optional<Tightness> tightness;
 
   Mixture(LiquidState oil, LiquidState brine, double waterCut, EmulsionSpec emulsion) {
     this.oil = oil;
     this.brine = brine;
     this.waterCut = waterCut;
     inversion = emulsion.inversionWaterCut().ratio();
+    tightness = emulsion.tightness();
   }
 
   LiquidState state() {
@@ -64,7 +74,10 @@ final class Mixture {
   }
 
   private Computed<Viscosity> viscosity() {
-    return waterCut < inversion ? oilCarries() : waterCarries();
+    if (waterCut >= inversion) {
+      return waterCarries();
+    }
+    return tightness.map(this::oilCarries).orElseGet(this::oilCarries);
   }
 
   private Computed<Viscosity> oilCarries() {
@@ -81,6 +94,27 @@ final class Mixture {
                     GUTH_SIMHA,
                     Term.of("mu_oil", "viscosity of the oil", muOil, Unit.CENTIPOISE),
                     Term.number("phi", "water cut", waterCut))
+                .from(List.of(oil.viscosity().working())));
+  }
+
+  private Computed<Viscosity> oilCarries(Tightness tight) {
+    double muOil = oil.viscosity().value().toCentipoise();
+    double counted = Math.min(waterCut, tight.hundredfold());
+    double x = counted / tight.hundredfold();
+    double thicker = Math.pow(1 + x / (1.187 - x), 2.49);
+    return Computed.of(
+        Viscosity.ofCentipoise(muOil * thicker),
+        () ->
+            Working.of(
+                    "Viscosity, the oil carrying the water",
+                    "mu",
+                    "mu_oil*(1+(phi/p)/(1.187-phi/p))^2.49",
+                    Unit.CENTIPOISE,
+                    PAL_RHODES,
+                    Term.of("mu_oil", "viscosity of the oil", muOil, Unit.CENTIPOISE),
+                    Term.number("phi", "water cut, p at the most", counted),
+                    Term.number(
+                        "p", "share at which it is 100 times as thick", tight.hundredfold()))
                 .from(List.of(oil.viscosity().working())));
   }
 
@@ -101,12 +135,15 @@ final class Mixture {
 
   private List<Caution> cautions() {
     List<Caution> said = new ArrayList<>();
-    if (waterCut > GUTH_SIMHA_LIMIT && waterCut < inversion) {
+    double limit = tightness.map(Tightness::hundredfold).orElse(GUTH_SIMHA_LIMIT);
+    if (waterCut > limit && waterCut < inversion) {
       said.add(
           new Caution(
               "emulsion-out-of-range",
               Said.percent(waterCut)
-                  + " water is above the 40 % the emulsion law was made for; measure the"
+                  + " water is above the "
+                  + Said.percent(limit)
+                  + " the emulsion law was made for; measure the"
                   + " emulsion's viscosity before spending on it."));
     }
     if (Math.abs(waterCut - inversion) < NEAR) {

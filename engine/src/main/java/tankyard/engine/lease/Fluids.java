@@ -2,6 +2,7 @@ package tankyard.engine.lease;
 
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.fluids.Tightness;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Pressure;
@@ -18,6 +19,7 @@ import tankyard.engine.units.Viscosity;
  * @param gelStrength shear stress at which oil that stood cold begins to move again
  * @param gasGravity of the wells' gas against air
  * @param inversion water share above which the water carries the oil
+ * @param tightness how thick their emulsion is below that share
  */
 public record Fluids(
     Gravity oil,
@@ -26,6 +28,7 @@ public record Fluids(
     Optional<Temperature> pourPoint,
     Optional<Pressure> gelStrength,
     Optional<Fraction> inversion,
+    Optional<Tightness> tightness,
     Optional<Fraction> gasGravity) {
   public Fluids {
     oilViscosity = List.copyOf(oilViscosity);
@@ -39,6 +42,7 @@ public record Fluids(
         oil,
         brine,
         List.of(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),

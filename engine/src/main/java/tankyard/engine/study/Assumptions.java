@@ -99,6 +99,11 @@ public final class Assumptions {
           lease.fluids().inversion(),
           "water carries the oil from a water cut of",
           Defaults.INVERSION);
+      if (lease.fluids().tightness().isEmpty()) {
+        found.add(
+            new Assumption(
+                "", "emulsion as thick as Guth and Simha's law makes it", Defaults.HABIT));
+      }
     }
     if (lease.fluids().oilViscosity().size() < 2) {
       found.add(

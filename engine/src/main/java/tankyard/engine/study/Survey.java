@@ -86,7 +86,7 @@ public final class Survey {
     return new FluidModel(
         oil,
         new BrineSpec(fluids.brine()),
-        fluids.inversion().map(EmulsionSpec::new).orElse(EmulsionSpec.USUAL));
+        new EmulsionSpec(fluids.inversion().orElse(Defaults.INVERSION), fluids.tightness()));
   }
 
   public Lease lease() {

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
@@ -87,6 +90,36 @@ class FluidModelTest {
         assertThat(state.gravity().working().value()).isCloseTo(sg, within(1e-5));
       }
     }
+  }
+
+  /** Ratios as a table of Pal and Rhodes' law gives them, rounded to thousandths. */
+  @ParameterizedTest
+  @CsvSource({
+    "LOOSE, 0.2, 1.733", "MEDIUM, 0.2, 1.884", "TIGHT, 0.2, 2.111",
+    "LOOSE, 0.4, 3.516", "MEDIUM, 0.4, 4.417", "TIGHT, 0.4, 6.169",
+    "LOOSE, 0.6, 9.475", "MEDIUM, 0.6, 16.292", "TIGHT, 0.6, 42.257"
+  })
+  void the_tighter_an_emulsion_the_thicker(Tightness tightness, double cut, double thicker) {
+    FluidModel model = emulsion(0.9, tightness);
+    assertThat(centipoise(model.mixture(cut, at(70))) / centipoise(model.oil(at(70))))
+        .isCloseTo(thicker, within(0.0006));
+  }
+
+  @Test
+  void a_tight_emulsion_is_held_where_it_is_a_hundredfold_and_says_so() {
+    FluidModel model = emulsion(0.9, Tightness.TIGHT);
+    double held = centipoise(model.mixture(0.65, at(70)));
+    assertThat(held / centipoise(model.oil(at(70)))).isCloseTo(100, within(0.5));
+    assertThat(centipoise(model.mixture(0.78, at(70)))).isEqualTo(held);
+    assertThat(cautions(model.mixture(0.65, at(70)))).doesNotContain("emulsion-out-of-range");
+    assertThat(cautions(model.mixture(0.66, at(70)))).contains("emulsion-out-of-range");
+  }
+
+  private static FluidModel emulsion(double inversion, Tightness tightness) {
+    return new FluidModel(
+        new OilSpec(Gravity.ofApi(25), List.of(AT_40, AT_70)),
+        new BrineSpec(Gravity.of(1.06, Unit.SPECIFIC_GRAVITY)),
+        new EmulsionSpec(Fraction.ofRatio(inversion), Optional.of(tightness)));
   }
 
   @Test

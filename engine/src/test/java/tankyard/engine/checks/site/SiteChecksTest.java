@@ -82,6 +82,7 @@ class SiteChecksTest {
             .with("/tanks/1/pumpOn", "7 ft")
             .with("/tanks/1/pumpOff", "3 ft")
             .with("/fluids/inversion", "60 %")
+            .with("/fluids/tightness", "medium")
             .with("/practice/heatLoss", "1 Btu/(h.ft2.°F)")
             .withEach("/wells", "headTemperature", "70 °F")
             .with(
