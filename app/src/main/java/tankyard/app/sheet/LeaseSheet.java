@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tankyard.app.field.Fields;
 import tankyard.app.field.Part;
-import tankyard.engine.fluids.Tightness;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Practice;
@@ -17,10 +16,10 @@ import tankyard.engine.units.Unit;
 
 /** The lease's own fields, shown while nothing is picked. */
 final class LeaseSheet {
-  private static final List<Optional<Tightness>> TIGHTNESS =
+  private static final List<Optional<Fluids.Tightness>> TIGHTNESS =
       Stream.concat(
-              Stream.of(Optional.<Tightness>empty()),
-              Stream.of(Tightness.values()).map(Optional::of))
+              Stream.of(Optional.<Fluids.Tightness>empty()),
+              Stream.of(Fluids.Tightness.values()).map(Optional::of))
           .toList();
 
   private LeaseSheet() {}
@@ -79,7 +78,7 @@ final class LeaseSheet {
     ViscosityRows.fill(sheet);
   }
 
-  private static String words(Optional<Tightness> tightness) {
+  private static String words(Optional<Fluids.Tightness> tightness) {
     return tightness.map(t -> t.name().toLowerCase(Locale.ROOT)).orElse("not said, assumed");
   }
 

@@ -2,7 +2,6 @@ package tankyard.engine.lease;
 
 import java.util.List;
 import java.util.Optional;
-import tankyard.engine.fluids.Tightness;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Gravity;
 import tankyard.engine.units.Pressure;
@@ -32,6 +31,13 @@ public record Fluids(
     Optional<Fraction> gasGravity) {
   public Fluids {
     oilViscosity = List.copyOf(oilViscosity);
+  }
+
+  /** How tightly an emulsion holds its drops of water. */
+  public enum Tightness {
+    LOOSE,
+    MEDIUM,
+    TIGHT
   }
 
   /** One viscosity from the lab. */

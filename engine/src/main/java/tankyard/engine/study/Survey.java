@@ -11,6 +11,7 @@ import tankyard.engine.fluids.BrineSpec;
 import tankyard.engine.fluids.EmulsionSpec;
 import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.fluids.OilSpec;
+import tankyard.engine.fluids.Tightness;
 import tankyard.engine.fluids.ViscosityPoint;
 import tankyard.engine.lease.Fluids;
 import tankyard.engine.lease.GunBarrel;
@@ -86,7 +87,17 @@ public final class Survey {
     return new FluidModel(
         oil,
         new BrineSpec(fluids.brine()),
-        new EmulsionSpec(fluids.inversion().orElse(Defaults.INVERSION), fluids.tightness()));
+        new EmulsionSpec(
+            fluids.inversion().orElse(Defaults.INVERSION),
+            fluids.tightness().map(Survey::tightness)));
+  }
+
+  private static Tightness tightness(Fluids.Tightness said) {
+    return switch (said) {
+      case LOOSE -> Tightness.LOOSE;
+      case MEDIUM -> Tightness.MEDIUM;
+      case TIGHT -> Tightness.TIGHT;
+    };
   }
 
   public Lease lease() {

@@ -87,6 +87,30 @@ class LineCautionsTest {
   }
 
   @Test
+  void theLiquidsLawsAreAskedAtTheWarmEndToo() {
+    Looked hot = P1.withEach("/wells", "headTemperature", "220 °F");
+
+    assertThat(WARM.says("water-temperature-out-of-range")).isFalse();
+    assertThat(hot.the("water-temperature-out-of-range").words())
+        .contains("W1 to separator")
+        .contains("220 °F");
+  }
+
+  @Test
+  void aTighterEmulsionCostsMore() {
+    Looked wax = Looked.at("p6-black-wax");
+
+    assertThat(coldFriction(wax.with("/fluids/tightness", "loose")))
+        .isLessThan(coldFriction(wax.with("/fluids/tightness", "medium")));
+    assertThat(coldFriction(wax.with("/fluids/tightness", "medium")))
+        .isLessThan(coldFriction(wax.with("/fluids/tightness", "tight")));
+  }
+
+  private static double coldFriction(Looked looked) {
+    return looked.evidence().cases().get(2).line("FL-W1").orElseThrow().friction().value().toPsi();
+  }
+
+  @Test
   void steelIsNotAskedFor() {
     assertThat(Material.STEEL.weakensWithHeat()).isFalse();
     assertThat(Material.POLYETHYLENE.weakensWithHeat()).isTrue();
