@@ -15,8 +15,8 @@
  * that is warmer or colder. Oil density by API MPMS 11.1 (1980, from memory). Oil viscosity: two or
  * more measured points by the ASTM D341 line; one point with the slope of Ng-Egbogah; none by
  * Ng-Egbogah 1983. Water by IAPWS, brine by Spivey-McCain-North and Mao-Duan, each from a table
- * with its source line. Oil-continuous mixtures by Guth-Simha. Out of range is a caution, never
- * silence.
+ * with its source line. Oil-continuous mixtures by Guth-Simha, or by Pal-Rhodes where their
+ * tightness is said. Out of range is a caution, never silence.
  *
  * <p>Gas: {@link tankyard.engine.fluids.GasModel} from a {@link tankyard.engine.fluids.GasSpec}
  * gives density and viscosity at an {@link tankyard.engine.fluids.AbsolutePressure}; {@link
