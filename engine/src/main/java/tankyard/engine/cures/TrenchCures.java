@@ -41,7 +41,8 @@ final class TrenchCures {
     return site.leg(least).stream()
         .flatMap(leg -> leg.highPoints().stream())
         .filter(high -> high.line().id().equals(least.thingId()))
-        .reduce((a, b) -> b.elevationM() > a.elevationM() ? b : a)
+        .filter(high -> least.crest().filter(c -> c.along().equals(high.along())).isPresent())
+        .findFirst()
         .flatMap(high -> corner(site.lease(), high));
   }
 

@@ -78,32 +78,61 @@ public record LegRun(
         .sum();
   }
 
-  /** Every high point on the way that is not its end, with the line loss up to it. */
+  /**
+   * Every point on the way, between its start and its end, past which the leg needs less pressure
+   * at its start than to get there: the top of a hill that falls faster beyond than the line loses,
+   * the far edge of a ridge, the shoulder of a slope. Where the fall beyond is gentler than the
+   * loss, the leg stays full over it and a point farther on holds it instead.
+   */
   public List<HighPoint> highPoints() {
+    List<HighPoint> way = way();
     List<HighPoint> found = new ArrayList<>();
-    double before = 0;
-    for (LineRun run : runs) {
-      double whole = run.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals();
-      List<LaidLine.Peg> pegs = run.laid().pegs();
-      double length = run.laid().law().lengthM();
-      for (int i = 1; i + 1 < pegs.size(); i++) {
-        double here = pegs.get(i).elevationM();
-        if (here > pegs.get(i - 1).elevationM() && here >= pegs.get(i + 1).elevationM()) {
-          found.add(
-              new HighPoint(
-                  run.laid(),
-                  LaidLine.feet(pegs.get(i).mapM()),
-                  here,
-                  before + whole * pegs.get(i).pipeM() / length));
-        }
+    for (int i = 1; i + 1 < way.size(); i++) {
+      if (needPa(way.get(i)) > needPa(way.get(i - 1)) && fallsAfter(way, i)) {
+        found.add(way.get(i));
       }
-      before += whole;
     }
     return found;
   }
 
+  private boolean fallsAfter(List<HighPoint> way, int i) {
+    double here = needPa(way.get(i));
+    int next = i + 1;
+    while (next < way.size() && needPa(way.get(next)) == here) {
+      next++;
+    }
+    return next < way.size() && needPa(way.get(next)) < here;
+  }
+
+  /** Gauge pressure at the leg's start that lifts and pushes its liquid that far. */
+  private double needPa(HighPoint point) {
+    return liquid.liquid().staticPascals(point.elevationM() - startM()) + point.frictionPa();
+  }
+
+  /** Every peg from the start to the end, with the line loss up to it. */
+  private List<HighPoint> way() {
+    List<HighPoint> way = new ArrayList<>();
+    double before = 0;
+    for (LineRun run : runs) {
+      double whole = run.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals();
+      double length = run.laid().law().lengthM();
+      List<LaidLine.Peg> pegs = run.laid().pegs();
+      // A line starts where the one before it ended.
+      for (LaidLine.Peg peg : way.isEmpty() ? pegs : pegs.subList(1, pegs.size())) {
+        way.add(
+            new HighPoint(
+                run.laid(),
+                LaidLine.feet(peg.mapM()),
+                peg.elevationM(),
+                before + whole * peg.pipeM() / length));
+      }
+      before += whole;
+    }
+    return way;
+  }
+
   /**
-   * A high point of a leg.
+   * A point of a leg that may hold it.
    *
    * @param along the route on the map, from the line's start
    */
