@@ -23,9 +23,9 @@ record Audited(double worstMass, double throughput, double worstEnergyPa, int wo
     for (int i = 0; i < flow.length; i++) {
       left[topology.from(i)] -= flow[i];
       left[topology.to(i)] += flow[i];
-      double below = pressure[topology.downstream(i, flow[i])];
-      double law = circuit.link()[i].upstream(flow[i], below).pressurePa();
-      double misfit = Math.abs(law - pressure[topology.upstream(i, flow[i])]);
+      double from = pressure[topology.from(i)];
+      double to = pressure[topology.to(i)];
+      double misfit = misfit(circuit.link()[i], flow[i], from, to);
       if (!(misfit <= worstEnergy)) {
         worstEnergy = misfit;
         worstRun = i;
@@ -36,6 +36,20 @@ record Audited(double worstMass, double throughput, double worstEnergyPa, int wo
       worstMass = topology.isHeld(j) ? worstMass : Math.max(worstMass, Math.abs(left[j]));
     }
     return new Audited(worstMass, Math.max(in, out), worstEnergy, worstRun);
+  }
+
+  /**
+   * How far a run's pressures are from its law. A run at rest fits as long as neither end's
+   * pressure would set it going: a crest between them holds any less.
+   */
+  private static double misfit(Link link, double flow, double from, double to) {
+    if (flow == 0) {
+      double ahead = from - link.upstream(0, to).pressurePa();
+      double back = to - link.upstream(-Sweep.STILL, from).pressurePa();
+      return Math.max(0, Math.max(ahead, back));
+    }
+    double law = link.upstream(flow, flow > 0 ? to : from).pressurePa();
+    return Math.abs(law - (flow > 0 ? from : to));
   }
 
   /** Whether it is within what the solver promises (see docs/calculation-basis.md). */

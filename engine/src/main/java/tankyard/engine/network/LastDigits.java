@@ -5,8 +5,8 @@ package tankyard.engine.network;
  *
  * <p>What rounding left over at the joints is put on a tree of the runs that rub least, where it
  * costs next to no pressure (beside a huge pipe a tiny one would feel it), and the pressures are
- * taken anew along them. What misfit is left then stands along the runs beside the tree, and is
- * taken out of them as loops are corrected by hand.
+ * taken anew along them, round those that a crest cuts. What misfit is left then stands along the
+ * runs beside the tree, and is taken out of them as loops are corrected by hand.
  */
 final class LastDigits {
   private static final int MOST_PASSES = 60;
@@ -21,16 +21,34 @@ final class LastDigits {
   /**
    * Of a solution nearly found.
    *
-   * @param perFlow how much each run rubs
+   * @param laws as they were last looked at
    */
-  LastDigits(Circuit circuit, double[] nearFlow, double[] perFlow) {
+  LastDigits(Circuit circuit, double[] nearFlow, double[] nearPressure, Laws laws) {
     this.circuit = circuit;
-    smooth = new SpanningTree(circuit.topology(), perFlow);
-    ways = smooth.ways();
+    smooth = new SpanningTree(circuit.topology(), laws.perFlow());
+    ways =
+        laws.isCut() ? new SpanningTree(circuit.topology(), laws.cutLast()).ways() : smooth.ways();
     flow = smooth.balanced(circuit.inflow(), nearFlow);
     pressure = Sweep.pressures(circuit, flow, ways);
     audited = Audited.of(circuit, flow, pressure);
     ease();
+    keepIfBetter(flow, nearPressure);
+    keepIfBetter(nearFlow, nearPressure);
+  }
+
+  /**
+   * What a crest lets pass is so little that rounding shows in its pressure, and beyond a crest
+   * that is flowed over a sweep can't tell what stands; the loops' own solution can.
+   */
+  private void keepIfBetter(double[] nearFlow, double[] nearPressure) {
+    if (!audited.holds()) {
+      Audited near = Audited.of(circuit, nearFlow, nearPressure);
+      if (near.holds()) {
+        flow = nearFlow;
+        pressure = nearPressure;
+        audited = near;
+      }
+    }
   }
 
   private void ease() {

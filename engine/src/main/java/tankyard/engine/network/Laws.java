@@ -8,6 +8,8 @@ final class Laws {
   /** A run that loses nothing would leave its flow undetermined, Pa/(m3/s). */
   private static final double LEAST_SLOPE = 1e-3;
 
+  private static final double CUT = 1e30;
+
   private final Circuit circuit;
   private final double[] upstreamPa;
   private final double[] perFlow;
@@ -45,8 +47,32 @@ final class Laws {
     return upstreamPa[run];
   }
 
+  /** How much each run rubs. */
   double[] perFlow() {
     return perFlow;
+  }
+
+  /** Whether a crest cuts any run, so that what is beyond can't be told from what is before it. */
+  boolean isCut() {
+    for (double felt : perDownstream) {
+      if (felt == 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** How much each run rubs, those that are cut more than any other. */
+  double[] cutLast() {
+    double[] weights = perFlow.clone();
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = perDownstream[i] == 0 ? CUT : weights[i];
+    }
+    return weights;
+  }
+
+  double perFlow(int run) {
+    return perFlow[run];
   }
 
   /** How much flow a pascal makes, m3/s. */

@@ -1,8 +1,9 @@
 package tankyard.engine.network;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Newton's method on the loops: the unknowns are the flow of every run and the pressure of every
@@ -11,9 +12,10 @@ import java.util.function.IntFunction;
  * with it, as in large grids, it serves for two more.
  */
 final class LoopNewton {
-  private static final int MOST_ROUNDS = 200;
+  private static final int MOST_ROUNDS = 60;
   private static final int MOST_HALVINGS = 12;
   private static final double CLOSE_PA = 1e-3;
+  private static final int MOST_REPAIRS = 5;
 
   /** Steps with a factor at hand, after its round's own (docs/decisions/0005). */
   private static final int MOST_AGAIN = 2;
@@ -36,6 +38,8 @@ final class LoopNewton {
 
   private double[] nextPressure;
   private double worst;
+  private int rounds;
+  private int steps;
 
   /**
    * What came out, by the numbers of the loops.
@@ -69,15 +73,19 @@ final class LoopNewton {
     pressure = startPressure;
     nextFlow = new double[flow.length];
     nextPressure = pressure.clone();
-    worst =
-        EvenStart.tried(circuit, flow, pressure, laws)
-            ? Double.POSITIVE_INFINITY
-            : laws.look(flow, pressure);
+    worst = laws.look(flow, pressure);
   }
 
-  Balanced solve() {
-    int rounds = 0;
-    int steps = 0;
+  /** Sets out as if every run lost alike, where every run has such a loss. */
+  LoopNewton evenly() {
+    if (EvenStart.tried(circuit, flow, pressure, laws)) {
+      worst = Double.POSITIVE_INFINITY;
+    }
+    return this;
+  }
+
+  /** Goes on until the pressures fit; false where they will not. */
+  boolean settles() {
     do {
       rounds++;
       boolean again = round();
@@ -85,7 +93,33 @@ final class LoopNewton {
         again = again();
       }
     } while (worst > CLOSE_PA && rounds < MOST_ROUNDS);
-    LastDigits last = new LastDigits(circuit, flow, laws.perFlow());
+    return worst <= CLOSE_PA;
+  }
+
+  double[] flow() {
+    return flow;
+  }
+
+  double[] pressure() {
+    return pressure;
+  }
+
+  /** How a run's pressure grows with its flow, Pa/(m3/s). */
+  double perFlow(int run) {
+    return laws.perFlow(run);
+  }
+
+  /** Where it came to, to the last digit. */
+  Balanced balanced() {
+    LastDigits last = lastDigits();
+    for (int again = 0; !last.audited().holds() && again < MOST_REPAIRS; again++) {
+      // Once more from flows that balance: rounding in a huge pipe's flow is out of them.
+      flow = last.flow();
+      pressure = last.pressure();
+      worst = laws.look(flow, pressure);
+      round();
+      last = lastDigits();
+    }
     if (!last.audited().holds()) {
       throw new Unsolved(
           "The loops do not balance: "
@@ -94,6 +128,10 @@ final class LoopNewton {
               + named(last.audited().worstRun()));
     }
     return new Balanced(last.flow(), last.pressure(), rounds, steps);
+  }
+
+  private LastDigits lastDigits() {
+    return new LastDigits(circuit, flow, pressure, laws);
   }
 
   private String named(int run) {
@@ -142,13 +180,17 @@ final class LoopNewton {
 
   /** Runs whose far end is not felt. */
   private List<String> cut() {
-    List<String> cut = new ArrayList<>();
-    for (int i = 0; i < flow.length; i++) {
-      if (laws.perDownstream(i) == 0) {
-        cut.add(named(i));
-      }
-    }
-    return cut;
+    return named(i -> laws.perDownstream(i) == 0);
+  }
+
+  /** Runs that resist so much, or whose far end is not felt; all of them where there are none. */
+  List<String> held(double resistance) {
+    List<String> held = named(i -> laws.perDownstream(i) == 0 || laws.perFlow(i) >= resistance);
+    return held.isEmpty() ? named(i -> true) : held;
+  }
+
+  private List<String> named(IntPredicate which) {
+    return IntStream.range(0, flow.length).filter(which).mapToObj(this::named).toList();
   }
 
   /** Takes the whole step, or a half, a quarter ... of it until the worst run gets better. */

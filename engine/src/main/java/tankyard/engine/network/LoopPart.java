@@ -146,6 +146,15 @@ final class LoopPart {
     return new Topology(held, from, to);
   }
 
+  /** The whole, with runs in its loops that a crest may hold. */
+  Circuit blocked(Circuit network) {
+    Link[] link = network.link().clone();
+    for (int i : run) {
+      link[i] = Blocked.of(link[i]);
+    }
+    return new Circuit(network.topology(), network.inflow(), network.heldPa(), link);
+  }
+
   /**
    * The loops of a network of this layout.
    *

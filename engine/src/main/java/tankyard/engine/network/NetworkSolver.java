@@ -26,34 +26,34 @@ public final class NetworkSolver {
   }
 
   private static Solved swept(Network network, SpanningTree tree, double[] flow) {
-    double[] pressure = Sweep.pressures(network.circuit(), flow, tree.ways());
-    return audited(network, flow, pressure, 0, 0);
+    Circuit circuit = network.circuit();
+    double[] pressure = Sweep.pressures(circuit, flow, tree.ways());
+    return audited(network.layout(), circuit, flow, pressure, 0, 0);
   }
 
   private static Solved looped(Network network, SpanningTree tree, double[] flow) {
-    Circuit circuit = network.circuit();
     LoopPart loops = network.layout().loops();
+    Circuit circuit = loops.blocked(network.circuit());
     double[] pressure = new double[circuit.inflow().length];
     Sweep.over(circuit, flow, loops.ways(), pressure);
     LoopNewton.Balanced balanced =
-        new LoopNewton(
-                loops,
-                loops.circuit(circuit, flow),
-                loops.flowsOf(flow),
-                loops.pressuresOf(pressure),
-                i -> network.layout().runs().get(i).run())
-            .solve();
+        new LoopsOverHills(
+                loops, loops.circuit(circuit, flow), i -> network.layout().runs().get(i).run())
+            .solve(loops.flowsOf(flow), loops.pressuresOf(pressure));
     loops.putFlows(balanced.flow(), flow);
     loops.putPressures(balanced.pressure(), pressure);
     Sweep.over(circuit, flow, loops.branches(), pressure);
-    return audited(network, flow, pressure, balanced.rounds(), balanced.steps());
+    return audited(network.layout(), circuit, flow, pressure, balanced.rounds(), balanced.steps());
   }
 
   private static Solved audited(
-      Network network, double[] flow, double[] pressure, int rounds, int steps) {
-    Layout layout = network.layout();
-    Audited audited = Audited.of(network.circuit(), flow, pressure);
+      Layout layout, Circuit circuit, double[] flow, double[] pressure, int rounds, int steps) {
+    Audited audited = Audited.of(circuit, flow, pressure);
     String worst = flow.length == 0 ? "" : layout.runs().get(audited.worstRun()).run();
+    if (!audited.holds()) {
+      throw new Unsolved(
+          "The runs do not balance: " + audited.worstEnergyPa() + " Pa are left along " + worst);
+    }
     return new Solved(
         layout,
         flow,

@@ -2,6 +2,9 @@ package tankyard.engine.network;
 
 /** Pressures outwards along a tree, from what is held or known already. */
 final class Sweep {
+  /** m3/s that is as good as none, and tells which way it runs. */
+  static final double STILL = 1e-18;
+
   private Sweep() {}
 
   /** Pressures of all joints the ways lead to, from the held ones. */
@@ -23,10 +26,14 @@ final class Sweep {
     }
   }
 
-  /** The pressure at the outer end of a run whose flow counts as it was drawn. */
+  /**
+   * The pressure at the outer end of a run whose flow counts as it was drawn. Where nothing flows,
+   * what stands farther out is taken to fill the run up to its crest.
+   */
   private static double outer(Link link, double flow, boolean leadsIn, double inner) {
-    return flow >= 0 == leadsIn
-        ? link.upstream(flow, inner).pressurePa()
+    double inwards = flow == 0 && !leadsIn ? -STILL : flow;
+    return inwards >= 0 == leadsIn
+        ? link.upstream(inwards, inner).pressurePa()
         : DownstreamPressure.of(link, flow, inner);
   }
 }

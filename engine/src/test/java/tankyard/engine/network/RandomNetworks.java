@@ -30,12 +30,13 @@ final class RandomNetworks {
   private int highWells;
   private int tinyPipes;
   private int hugePipes;
+  private int hillyLines;
   private int withShut;
   private int withElements;
   private int solvedTrees;
   private int solvedLoops;
   private int cutOff;
-  private int crestInLoop;
+  private int givenUp;
 
   RandomNetworks(Random random) {
     this.random = random;
@@ -50,7 +51,7 @@ final class RandomNetworks {
   }
 
   /** What was drawn and what became of it. */
-  record Mix(String words, int solvedTrees, int solvedLoops, int crestInLoop) {
+  record Mix(String words, int solvedTrees, int solvedLoops, int givenUp) {
     @Override
     public String toString() {
       return words;
@@ -62,8 +63,8 @@ final class RandomNetworks {
     int size = size(number);
     boolean loops = random.nextBoolean();
     boolean shut = random.nextInt(10) == 0;
-    // In loops what is shut can leave more than one answer (issues/valves-in-loops.md).
-    boolean elements = !loops && random.nextInt(3) == 0;
+    boolean elements = random.nextInt(3) == 0;
+    boolean hills = random.nextInt(3) == 0;
     List<Joint> joints = new ArrayList<>();
     double[] heightM = new double[size + 1];
     double heldPa = 5e4 + random.nextDouble() * 3e5;
@@ -81,7 +82,7 @@ final class RandomNetworks {
         heightM[i] = heightM[inner];
         runs.add(new Run("L" + runs.size(), name(i), name(inner), element()));
       } else {
-        runs.add(run(runs.size(), i, inner, heightM, shut));
+        runs.add(run(runs.size(), i, inner, heightM, shut, hills));
       }
     }
     if (!loops) {
@@ -91,7 +92,7 @@ final class RandomNetworks {
     }
     for (int i = 0; loops && i < 1 + size / 15; i++) {
       int a = 1 + random.nextInt(size);
-      runs.add(run(runs.size(), a, random.nextInt(a), heightM, shut));
+      runs.add(run(runs.size(), a, random.nextInt(a), heightM, shut, hills));
     }
     return new Drawn(number, Network.of(joints, runs), loops, shut, elements);
   }
@@ -107,25 +108,37 @@ final class RandomNetworks {
     return random.nextInt(4) == 0 ? 0 : Math.pow(10, -6 + 3 * random.nextDouble());
   }
 
-  private Run run(int id, int a, int b, double[] heightM, boolean shut) {
+  private Run run(int id, int a, int b, double[] heightM, boolean shut, boolean hills) {
     String from = name(a);
     String to = name(b);
     if (shut && random.nextInt(30) == 0) {
       return new Run("L" + id, from, to, Shut.VALVE);
     }
     double length = Math.pow(10, 3 * random.nextDouble());
-    Link pipe = pipe(length, bore(), heightM[b] - heightM[a]);
-    return random.nextBoolean()
-        ? new Run("L" + id, from, to, pipe)
-        : new Run("L" + id, to, from, turned(length, heightM[a] - heightM[b]));
+    boolean turned = random.nextBoolean();
+    double rise = turned ? heightM[a] - heightM[b] : heightM[b] - heightM[a];
+    Link pipe =
+        hills && random.nextBoolean() ? overHills(length, rise) : pipe(length, bore(), rise);
+    return turned ? new Run("L" + id, to, from, pipe) : new Run("L" + id, from, to, pipe);
+  }
+
+  /** Two to four tops and hollows on the way, up to twenty metres high and ten deep. */
+  private Link overHills(double length, double rise) {
+    hillyLines++;
+    int points = 4 + random.nextInt(3);
+    double[] distanceM = new double[points];
+    double[] heightM = new double[points];
+    for (int i = 0; i < points; i++) {
+      double along = (double) i / (points - 1);
+      distanceM[i] = length * along;
+      boolean end = i == 0 || i == points - 1;
+      heightM[i] = rise * along + (end ? 0 : -10 + 30 * random.nextDouble());
+    }
+    return pipe(PipePath.of(distanceM, heightM), bore());
   }
 
   private static String name(int joint) {
     return joint == 0 ? "S" : "J" + joint;
-  }
-
-  private Link turned(double length, double rise) {
-    return pipe(length, bore(), rise);
   }
 
   private double bore() {
@@ -149,9 +162,11 @@ final class RandomNetworks {
   }
 
   static Link pipe(double length, double bore, double rise) {
-    LineLaw law =
-        LineLaw.of(
-            new PipeRun(bore, 4.6e-5, PipePath.straight(length, rise), MinorLosses.ofK(1.5)));
+    return pipe(PipePath.straight(length, rise), bore);
+  }
+
+  private static Link pipe(PipePath path, double bore) {
+    LineLaw law = LineLaw.of(new PipeRun(bore, 4.6e-5, path, MinorLosses.ofK(1.5)));
     return (flow, downstream) -> {
       MarchResult march = law.march(flow, BRINE, downstream);
       return new Link.Upstream(
@@ -173,16 +188,16 @@ final class RandomNetworks {
       }
     } else {
       cutOff += network.network().cutOff().isEmpty() ? 0 : 1;
-      crestInLoop += network.network().cutOff().isEmpty() ? 1 : 0;
+      givenUp += network.network().cutOff().isEmpty() ? 1 : 0;
     }
   }
 
   Mix mix() {
     String words =
         "%d networks: %d drawn with loops, %d with a well or two, %d with five hundred; %d lines at rest,"
-            + " %d wells high above the outlet, %d tiny pipes, %d huge ones; %d drawn with shut valves, %d with check valves and"
+            + " %d wells high above the outlet, %d tiny pipes, %d huge ones, %d lines over hills; %d drawn with shut valves, %d with check valves and"
             + " regulators. %d trees and %d loops solved; %d cut off by what is shut, %d loops"
-            + " without a single answer for a crest";
+            + " given up by name";
     return new Mix(
         String.format(
             words,
@@ -194,14 +209,15 @@ final class RandomNetworks {
             highWells,
             tinyPipes,
             hugePipes,
+            hillyLines,
             withShut,
             withElements,
             solvedTrees,
             solvedLoops,
             cutOff,
-            crestInLoop),
+            givenUp),
         solvedTrees,
         solvedLoops,
-        crestInLoop);
+        givenUp);
   }
 }
