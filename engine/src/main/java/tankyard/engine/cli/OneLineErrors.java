@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import tankyard.engine.leasefile.LeaseFileException;
+import tankyard.engine.network.Unsolved;
 
 /** Says what could not be used in one line, with what would be taken instead. */
 final class OneLineErrors implements IParameterExceptionHandler, IExecutionExceptionHandler {
@@ -35,6 +36,14 @@ final class OneLineErrors implements IParameterExceptionHandler, IExecutionExcep
     }
     if (e instanceof UnusableException unusable) {
       return say(command, unusable.getMessage());
+    }
+    if (e instanceof Unsolved unsolved) {
+      return say(
+          command,
+          command.getCommandSpec().qualifiedName(" ")
+              + ": "
+              + lowered(unsolved.getMessage())
+              + "; accepted: the same lines with one of them shut or left out");
     }
     return say(
         command,

@@ -15,10 +15,12 @@
  * out: only it needs solving together, by Newton's method in global gradient form (Todini and
  * Pilati 1988, from memory) on a sparse matrix, ordered by approximate minimum degree and factored
  * by a library, setting out as if every run lost alike ({@link tankyard.engine.network.EvenStart});
- * in large grids a factor serves for some steps more. What dangles from it is a tree again, and
- * swept. At the end the flows are balanced to the last digit, the pressures are taken anew along
- * the runs that rub least, and everything is added up again. What can't be solved (no outlet, an
- * island, every way shut) is {@link tankyard.engine.network.Unsolved}, which names it.
+ * in large grids a factor serves for some steps more, and where crests hold runs they are brought
+ * to hold step by step ({@link tankyard.engine.network.LoopsOverHills}). What dangles from it is a
+ * tree again, and swept. At the end the flows are balanced to the last digit, the pressures are
+ * taken anew along the runs that rub least, and everything is added up again. What can't be solved
+ * (no outlet, an island, every way shut) is {@link tankyard.engine.network.Unsolved}, which names
+ * it.
  *
  * <p>Immutable inputs and results; no clock, no files. Checked in {@code LoopCheckedTest} against
  * published networks, in {@code NetworkPropertyTest} on random trees and loops and in {@code
