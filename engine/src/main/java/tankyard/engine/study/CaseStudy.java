@@ -269,21 +269,33 @@ public final class CaseStudy {
 
   /** Every water leg of a vessel at the design rate. */
   public List<LegRun> waterLegs(Vessel vessel) {
-    double rate = designWater(vessel).value().cubicMetresPerSecond();
     String words = vessel instanceof GunBarrel ? "surge through the leg" : "design water rate";
-    return legs(vessel, Service.WATER_LEG, rate, words, brine);
+    return legs(
+        vessel,
+        Service.WATER_LEG,
+        v -> designWater(v).value().cubicMetresPerSecond(),
+        words,
+        brine);
   }
 
   /** Every oil leg of a vessel at the oil rate of this case. */
   public List<LegRun> oilLegs(Vessel vessel) {
     String words = "the " + vessel.kind() + "'s oil";
-    return legs(vessel, Service.OIL_LEG, oilInto(vessel), words, oil);
+    return legs(vessel, Service.OIL_LEG, this::oilInto, words, oil);
   }
 
   private List<LegRun> legs(
-      Vessel vessel, Service service, double rate, String words, LiquidState liquid) {
+      Vessel vessel,
+      Service service,
+      ToDoubleFunction<Vessel> rate,
+      String words,
+      LiquidState liquid) {
+    Map<String, Double> beside = SharedLegs.beside(survey, vessel, service, rate);
+    double own = rate.applyAsDouble(vessel);
     return Leg.of(survey, vessel, service).stream()
-        .map(leg -> LegRun.of(leg, rate, words, liquid, survey.ground().metresUnder(leg.tank())))
+        .map(
+            leg ->
+                LegRun.of(leg, own, words, liquid, survey.ground().metresUnder(leg.tank()), beside))
         .toList();
   }
 

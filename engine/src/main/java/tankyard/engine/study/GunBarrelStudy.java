@@ -126,7 +126,8 @@ final class GunBarrelStudy {
                     rate,
                     "the oil and what of the surge goes over with it",
                     study.brine(),
-                    study.survey().ground().metresUnder(leg.tank())))
+                    study.survey().ground().metresUnder(leg.tank()),
+                    SharedLegs.beside(study.survey(), barrel, Service.OIL_LEG, study::oilInto)))
         .map(run -> oilFall(run).spare().value())
         .min(Comparator.comparingDouble(Length::metres));
   }

@@ -2,17 +2,19 @@ package tankyard.engine.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Tank;
 import tankyard.engine.units.Length;
 
 /**
- * A leg from a separator to a tank at one rate, worked from the tank back.
+ * A leg from a separator to a tank at one rate, worked from the tank back. Lines that other
+ * separators send through too carry what all of them send at once.
  *
  * @param runs its lines, from the separator to the tank
  * @param tank where it ends
- * @param rate m3/s
+ * @param rate m3/s of the separator's own
  * @param endM elevation whose liquid the leg must reach: the inlet, or the full tank's level
  */
 public record LegRun(
@@ -21,7 +23,18 @@ public record LegRun(
     runs = List.copyOf(runs);
   }
 
-  static LegRun of(Leg leg, double rate, String words, LiquidState liquid, double tankGroundM) {
+  /**
+   * Worked out from the tank back.
+   *
+   * @param beside m3/s of other vessels through each line, by its id
+   */
+  static LegRun of(
+      Leg leg,
+      double rate,
+      String words,
+      LiquidState liquid,
+      double tankGroundM,
+      Map<String, Double> beside) {
     Tank tank = leg.tank();
     LaidLine last = leg.lines().get(leg.lines().size() - 1);
     double inletM = last.pegs().get(last.pegs().size() - 1).elevationM();
@@ -32,7 +45,10 @@ public record LegRun(
     double pressure = liquid.liquid().staticPascals(endM - inletM);
     List<LineRun> runs = new ArrayList<>();
     for (int i = leg.lines().size() - 1; i >= 0; i--) {
-      LineRun run = LineRun.of(leg.lines().get(i), rate, words, liquid, pressure);
+      LaidLine line = leg.lines().get(i);
+      double others = beside.getOrDefault(line.id(), 0.0);
+      String what = others > 0 ? words + ", and of the others that share the line" : words;
+      LineRun run = LineRun.of(line, rate + others, what, liquid, pressure);
       runs.add(0, run);
       pressure = run.march().upstreamPascals();
     }
@@ -73,9 +89,11 @@ public record LegRun(
 
   /** Line loss over its whole length. */
   public double wholeFrictionPa() {
-    return runs.stream()
-        .mapToDouble(r -> r.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals())
-        .sum();
+    return runs.stream().mapToDouble(this::frictionPa).sum();
+  }
+
+  private double frictionPa(LineRun run) {
+    return run.laid().law().friction(liquid.liquid()).drop(Math.abs(run.flow())).pascals();
   }
 
   /**
@@ -114,7 +132,7 @@ public record LegRun(
     List<HighPoint> way = new ArrayList<>();
     double before = 0;
     for (LineRun run : runs) {
-      double whole = run.laid().law().friction(liquid.liquid()).drop(Math.abs(rate)).pascals();
+      double whole = frictionPa(run);
       double length = run.laid().law().lengthM();
       List<LaidLine.Peg> pegs = run.laid().pegs();
       // A line starts where the one before it ended.

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tankyard.engine.lease.InjectionPump;
 import tankyard.engine.lease.Service;
 import tankyard.engine.lease.Tank;
@@ -22,8 +23,9 @@ import tankyard.engine.working.Working;
 
 /**
  * The suction side of each pump: from a water tank at pump-off, its lowest, through the drawn
- * suction lines at the pump's whole rate. Where several tanks feed a pump the worst of them is
- * shown. The water is as warm as the ground; acceleration counts every line's real length.
+ * suction lines at the pump's whole rate, in lines that pumps share at that of all of them. Where
+ * several tanks feed a pump the worst of them is shown. The water is as warm as the ground;
+ * acceleration counts every line's real length.
  */
 final class Suctions {
   private final CaseStudy study;
@@ -34,22 +36,20 @@ final class Suctions {
 
   static List<SuctionResult> of(CaseStudy study) {
     Suctions suctions = new Suctions(study);
-    return study.lease().injectionPumps().stream()
-        .filter(p -> p.status().stays() && p.rate().cubicMetresPerSecond() > 0)
-        .flatMap(p -> suctions.worst(p).stream())
-        .toList();
+    return running(study).flatMap(p -> suctions.worst(p).stream()).toList();
   }
 
-  /** The suction lines as they run at the pumps' rates, the harder where two pumps share one. */
+  /** The suction lines as they run with all pumps on. */
   static void lines(CaseStudy study, Map<String, LineRun> runs) {
     Suctions suctions = new Suctions(study);
-    for (InjectionPump pump : study.lease().injectionPumps()) {
-      if (pump.status().stays() && pump.rate().cubicMetresPerSecond() > 0) {
-        for (Way way : suctions.ways(pump)) {
-          suctions.runs(pump, way).forEach(run -> runs.put(run.laid().id(), run));
-        }
-      }
-    }
+    running(study)
+        .flatMap(pump -> suctions.ways(pump).stream())
+        .forEach(way -> suctions.runs(way).forEach(run -> runs.put(run.laid().id(), run)));
+  }
+
+  private static Stream<InjectionPump> running(CaseStudy study) {
+    return study.lease().injectionPumps().stream()
+        .filter(p -> p.status().stays() && p.rate().cubicMetresPerSecond() > 0);
   }
 
   /** From a tank to a pump, the line at the tank first. */
@@ -82,17 +82,25 @@ final class Suctions {
         .min(Comparator.comparingDouble(r -> r.available().value().metres()));
   }
 
-  /** Each line at the pump's rate, pressures from the tank's level at pump-off. */
-  private List<LineRun> runs(InjectionPump pump, Way way) {
+  /** What every pump that can draw through a line takes, all of them running, m3/s. */
+  private double rate(LaidLine line) {
+    return running(study)
+        .filter(p -> ways(p).stream().anyMatch(way -> way.lines().contains(line)))
+        .mapToDouble(p -> p.rate().cubicMetresPerSecond())
+        .sum();
+  }
+
+  /** Each line at the rate of its pumps, pressures from the tank's level at pump-off. */
+  private List<LineRun> runs(Way way) {
     double level = levelM(way.tank());
-    double rate = pump.rate().cubicMetresPerSecond();
     List<LineRun> runs = new ArrayList<>();
     double before = 0;
     for (LaidLine line : way.lines()) {
+      double rate = rate(line);
       before += line.law().friction(study.brine().liquid()).drop(rate).pascals();
       double endM = line.pegs().get(line.pegs().size() - 1).elevationM();
       double down = study.brine().liquid().staticPascals(level - endM) - before;
-      runs.add(LineRun.of(line, rate, "rate while the pump runs", study.brine(), down));
+      runs.add(LineRun.of(line, rate, "rate while its pumps run", study.brine(), down));
     }
     return runs;
   }
@@ -102,17 +110,16 @@ final class Suctions {
   }
 
   private SuctionResult result(InjectionPump pump, Way way) {
-    double rate = pump.rate().cubicMetresPerSecond();
     double perMetre = study.brine().liquid().staticPascals(1);
     double frictionM =
         way.lines().stream()
-                .mapToDouble(l -> l.law().friction(study.brine().liquid()).drop(rate).pascals())
+                .mapToDouble(l -> l.law().friction(study.brine().liquid()).drop(rate(l)).pascals())
                 .sum()
             / perMetre;
     double suctionM = study.survey().ground().metresUnder(pump) + pump.suctionHeight().metres();
     Length level = LaidLine.feet(levelM(way.tank()) - suctionM);
     Length friction = LaidLine.feet(frictionM);
-    Computed<Length> acceleration = acceleration(pump, way.lines(), rate);
+    Computed<Length> acceleration = acceleration(pump, way.lines());
     Computed<Length> available =
         Suction.openTank(altitude(pump), study.ground(), study.brine().gravity().value())
             .available(level.toFeet(), friction, acceleration.value());
@@ -149,14 +156,13 @@ final class Suctions {
                 .from(List.of(available.working())));
   }
 
-  private static Computed<Length> acceleration(
-      InjectionPump pump, List<LaidLine> lines, double rate) {
+  private Computed<Length> acceleration(InjectionPump pump, List<LaidLine> lines) {
     Acceleration law = law(pump.plungers().orElse(Defaults.PUMP_PLUNGERS));
     Rotation speed = pump.speed().orElse(Defaults.PUMP_SPEED);
     List<Computed<Length>> parts = new ArrayList<>();
     for (LaidLine line : lines) {
       double bore = line.pipe().bore().metres();
-      double velocity = rate / (Math.PI / 4 * bore * bore);
+      double velocity = rate(line) / (Math.PI / 4 * bore * bore);
       parts.add(
           law.head(
               LaidLine.feet(line.law().lengthM()),

@@ -52,8 +52,9 @@ record BiggerLeg(LaidLine line, Pipe pipe, double leastPsi) {
         LineLaw.of(
             new PipeRun(pipe.bore().metres(), pipe.roughness().metres(), run.path(), run.minor()));
     Liquid liquid = leg.liquid().liquid();
-    double now = line.law().friction(liquid).drop(leg.rate()).pascals();
-    return now > 0 ? wider.friction(liquid).drop(leg.rate()).pascals() / now : 1;
+    double flow = Math.abs(leg.runs().get(0).flow());
+    double now = line.law().friction(liquid).drop(flow).pascals();
+    return now > 0 ? wider.friction(liquid).drop(flow).pascals() / now : 1;
   }
 
   private static double leastPsi(Window window, LaidLine line, double lossShare) {
