@@ -80,9 +80,14 @@ public enum NetworkShape {
         new Turbulent(1e8 * (1 + 9 * random.nextDouble())));
   }
 
-  /** A law that costs nothing to work out, so that the solver is timed and not the friction. */
+  /** A level run whose law costs nothing, so that the solver is timed and not the friction. */
   private record Turbulent(double resistance) implements Link {
     private static final double LAMINAR = 1e4;
+
+    @Override
+    public boolean isLevel() {
+      return true;
+    }
 
     @Override
     public Upstream upstream(double flow, double downstreamPa) {

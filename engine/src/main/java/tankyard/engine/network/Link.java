@@ -15,6 +15,11 @@ public interface Link {
    */
   Upstream upstream(double flow, double downstreamPa);
 
+  /** Whether it rises and falls nowhere, so that no crest can cut it. */
+  default boolean isLevel() {
+    return false;
+  }
+
   /**
    * A pressure with its slopes.
    *

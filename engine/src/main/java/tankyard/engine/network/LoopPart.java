@@ -150,7 +150,7 @@ final class LoopPart {
   Circuit blocked(Circuit network) {
     Link[] link = network.link().clone();
     for (int i : run) {
-      link[i] = Blocked.of(link[i]);
+      link[i] = link[i].isLevel() ? link[i] : Blocked.of(link[i]);
     }
     return new Circuit(network.topology(), network.inflow(), network.heldPa(), link);
   }
