@@ -65,7 +65,7 @@ public final class GatheringState {
 
   /** Whether the oil carries the water in a line. */
   public boolean oilCarries(LineRun run) {
-    return fluids.oilCarries(mixed.composition().waterCut(layout.run(run.laid().id())));
+    return fluids.oilCarries(mixed.composition().waterCut(number(run)));
   }
 
   /** All that fluid of some wells runs through. */
@@ -108,6 +108,20 @@ public final class GatheringState {
   /** Numbers of those lines in {@link #runs()}. */
   List<Integer> lineNumbersOf(String wellId) {
     return ways.of(wellId);
+  }
+
+  /** A line and those its fluid takes after it, the larger flow at every parting. */
+  public List<LineRun> wayOn(LineRun run) {
+    return ways.from(number(run)).stream().map(runs::get).toList();
+  }
+
+  /** Where a line's fluid ends up; empty where it leads nowhere. */
+  public Optional<String> endOf(LineRun run) {
+    return ways.endOf(ways.from(number(run)));
+  }
+
+  private int number(LineRun run) {
+    return layout.run(run.laid().id());
   }
 
   /** Where a well's fluid ends up; empty where its lines lead nowhere. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Service;
+import tankyard.engine.pipes.ControlPoint;
 import tankyard.engine.pipes.FlowState;
 import tankyard.engine.pipes.LineAtFlow;
 import tankyard.engine.pipes.LineCooling;
@@ -109,6 +110,29 @@ public record LineRun(
   /** Pressure at the highest-pressed point over the pressure it was marched from. */
   public double highestPa() {
     return march.highest().gaugePascals();
+  }
+
+  /**
+   * Line loss from that point to the end it was marched from, or to the high point that cuts it
+   * off.
+   */
+  public double lossFromHighestPa() {
+    LinePoint highest = march.highest();
+    List<LinePoint> points = march.points();
+    LinePoint start = points.get(flow >= 0 ? 0 : points.size() - 1);
+    LinePoint end = points.get(flow >= 0 ? points.size() - 1 : 0);
+    if (highest.distanceM() == start.distanceM()) {
+      return march.frictionPascals();
+    }
+    if (gas.isEmpty() && !march.isCut()) {
+      double rise = end.elevationM() - highest.elevationM();
+      double lift = liquid().liquid().staticPascals(rise);
+      return Math.max(0, highest.siphonPascals() - downstreamPa - lift);
+    }
+    // The loss of a part is not kept with gas or a crest: it is taken as even along the stretch.
+    double to = march.control().map(ControlPoint::distanceM).orElse(end.distanceM());
+    double part = (to - highest.distanceM()) / (to - start.distanceM());
+    return march.frictionPascals() * Math.min(1, Math.max(0, part));
   }
 
   /** What the pipe stands here; anything but clean water counts as oil inside. */

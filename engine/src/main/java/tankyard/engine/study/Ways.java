@@ -31,7 +31,11 @@ final class Ways {
 
   /** Where it ends up; empty where its lines lead to nothing that is held. */
   Optional<String> endOf(String wellId) {
-    List<Integer> way = of(wellId);
+    return endOf(of(wellId));
+  }
+
+  /** Where a way ends up; empty where it leads to nothing that is held. */
+  Optional<String> endOf(List<Integer> way) {
     if (way.isEmpty()) {
       return Optional.empty();
     }
@@ -40,16 +44,26 @@ final class Ways {
     return layout.isHeld(end) ? Optional.of(layout.joints().get(end)) : Optional.empty();
   }
 
+  /** Numbers of the lines on the way of what is in a line, from that line on. */
+  List<Integer> from(int run) {
+    List<Integer> way = new ArrayList<>();
+    walk(run, way);
+    return way;
+  }
+
   private List<Integer> walk(String wellId) {
     List<Integer> way = new ArrayList<>();
-    int here = layout.joint(wellId);
-    int next = outOf(here, way);
+    walk(outOf(layout.joint(wellId), way), way);
+    return way;
+  }
+
+  private void walk(int first, List<Integer> way) {
+    int next = first;
     while (next != NONE) {
       way.add(next);
-      here = layout.downstream(next, solved.flow(next));
+      int here = layout.downstream(next, solved.flow(next));
       next = layout.isHeld(here) ? NONE : outOf(here, way);
     }
-    return way;
   }
 
   private int outOf(int joint, List<Integer> taken) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.study.CaseStudy;
+import tankyard.engine.study.GatheringState;
 import tankyard.engine.study.LineRun;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Unit;
@@ -20,7 +21,8 @@ final class RatingLimits {
   private static final double SAME_PA = 10;
   private static final int MOST_TRIES = 8;
   private static final Source SOURCE =
-      Source.definition("rating less what height and line loss add at its lowest end");
+      Source.definition(
+          "rating less lift and line loss from its highest-pressed point to the gauge");
 
   private final CaseStudy study;
   private final Separator separator;
@@ -48,16 +50,21 @@ final class RatingLimits {
   }
 
   private List<PressureLimit> at(double trialPa) {
+    GatheringState state = study.gatheringAt(Map.of(separator.id(), trialPa));
     List<PressureLimit> found = new ArrayList<>();
-    for (LineRun run : study.gatheringAt(Map.of(separator.id(), trialPa)).runs()) {
-      run.rating().ifPresent(rating -> found.add(limit(run, rating, trialPa)));
+    for (LineRun run : state.runs()) {
+      boolean elsewhere = state.endOf(run).filter(end -> !end.equals(separator.id())).isPresent();
+      if (!elsewhere) {
+        run.rating().ifPresent(r -> found.add(limit(run, r, trialPa, state.wayOn(run))));
+      }
     }
     return found;
   }
 
-  private PressureLimit limit(LineRun run, Computed<Pressure> rating, double trialPa) {
+  private PressureLimit limit(
+      LineRun run, Computed<Pressure> rating, double trialPa, List<LineRun> way) {
     double addedPa = run.highestPa() - trialPa;
-    double frictionPa = Math.max(0, Math.min(run.march().frictionPascals(), addedPa));
+    double frictionPa = lossPa(way);
     Pressure gauge = Pressure.ofPsi(rating.value().toPsi() - Unit.PSI.fromSi(addedPa));
     Pressure nothing = Pressure.ofPsi(0);
     return new PressureLimit(
@@ -72,14 +79,19 @@ final class RatingLimits {
                 Working.of(
                         "Most gauge reading: pipe rating of " + run.laid().line().name(),
                         "P",
-                        "R-a",
+                        "R-z-f",
                         Unit.PSI,
                         SOURCE,
                         Term.of("R", "rating with oil inside", rating.value(), Unit.PSI),
                         Term.of(
-                            "a",
-                            "highest pressure along it over the gauge",
-                            Unit.PSI.fromSi(addedPa),
+                            "z",
+                            "lift from its highest-pressed point to the gauge",
+                            Unit.PSI.fromSi(addedPa - frictionPa),
+                            Unit.PSI),
+                        Term.of(
+                            "f",
+                            "line loss from there to the separator",
+                            Unit.PSI.fromSi(frictionPa),
                             Unit.PSI))
                     .from(List.of(rating.working()))),
         Pressure.psiFromPascals(addedPa - frictionPa),
@@ -87,5 +99,17 @@ final class RatingLimits {
         nothing,
         nothing,
         Optional.empty());
+  }
+
+  /** Of the whole way from the line's highest-pressed point; a crest cuts off what comes after. */
+  private static double lossPa(List<LineRun> way) {
+    double loss = 0;
+    for (int i = way.size() - 1; i >= 0; i--) {
+      LineRun run = way.get(i);
+      boolean crest = run.march().control().isPresent();
+      loss =
+          (crest ? 0 : loss) + (i == 0 ? run.lossFromHighestPa() : run.march().frictionPascals());
+    }
+    return loss;
   }
 }
