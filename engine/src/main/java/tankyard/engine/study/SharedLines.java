@@ -57,10 +57,7 @@ final class SharedLines {
     this.sharePercent = percent(share);
     this.steps =
         RateSteps.of(
-            study.wells().stream()
-                .filter(w -> w.shareOfDay() < 1)
-                .map(WellFlow::whileRunning)
-                .toList());
+            study.wells().stream().filter(w -> w.shareOfDay() < 1).map(WellFlow::pumped).toList());
     this.banks = TimerBanks.of(study.wells());
     int lines = state.runs().size();
     this.together = new RunningTogether[lines];
@@ -111,8 +108,9 @@ final class SharedLines {
       open.andNot(behind[busiest]);
     }
     for (WellFlow well : wells(open)) {
-      double rate = well.whileRunning();
+      double rate = well.pumped();
       sum = sum.and(well.shareOfDay() < 1 ? steps.up(rate) : rate, well.shareOfDay());
+      sum = well.returned() > 0 ? sum.and(well.returned(), 1) : sum;
     }
     return sum;
   }
@@ -136,7 +134,7 @@ final class SharedLines {
     LineRun run = state.runs().get(number);
     List<WellFlow> some = wells(behind[number]);
     RunningTogether spread = together[number];
-    double average = some.stream().mapToDouble(w -> w.oilDay() + w.waterDay()).sum();
+    double average = some.stream().mapToDouble(WellFlow::dayAverage).sum();
     double allOn = some.stream().mapToDouble(WellFlow::whileRunning).sum();
     double atOnce = Math.min(allOn, spread.notPassed(share.ratio()));
     LineRun atThatRate = at(run, atOnce, "not passed " + sharePercent + " of the time");

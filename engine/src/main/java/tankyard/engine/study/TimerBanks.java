@@ -39,14 +39,14 @@ final class TimerBanks {
         movable.add(well);
       }
     }
-    movable.sort(Comparator.comparingDouble(WellFlow::whileRunning).reversed());
+    movable.sort(Comparator.comparingDouble(WellFlow::pumped).reversed());
     double first = 0;
     double second = 0;
     for (WellFlow well : movable) {
       boolean toFirst = first <= second;
       banks.bankOf.put(well.well().id(), toFirst ? Bank.FIRST : Bank.SECOND);
-      first += toFirst ? well.whileRunning() : 0;
-      second += toFirst ? 0 : well.whileRunning();
+      first += toFirst ? well.pumped() : 0;
+      second += toFirst ? 0 : well.pumped();
     }
     return banks;
   }
@@ -56,15 +56,17 @@ final class TimerBanks {
     return some.stream().map(w -> w.well().id()).filter(id -> bankOf.get(id) == bank).toList();
   }
 
-  /** The most some of the wells make together, m3/s. */
+  /** The most that comes from some of the wells together, m3/s. */
   double peak(List<WellFlow> some) {
     Map<Bank, Double> sums =
         some.stream()
             .collect(
                 Collectors.groupingBy(
                     w -> bankOf.getOrDefault(w.well().id(), Bank.BOTH),
-                    Collectors.summingDouble(WellFlow::whileRunning)));
-    return sums.getOrDefault(Bank.BOTH, 0.0)
+                    Collectors.summingDouble(WellFlow::pumped)));
+    // No timer holds back the water that is brought to the wells.
+    return some.stream().mapToDouble(WellFlow::returned).sum()
+        + sums.getOrDefault(Bank.BOTH, 0.0)
         + Math.max(sums.getOrDefault(Bank.FIRST, 0.0), sums.getOrDefault(Bank.SECOND, 0.0));
   }
 }

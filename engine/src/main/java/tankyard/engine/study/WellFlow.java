@@ -64,9 +64,19 @@ record WellFlow(
     return oil() + water();
   }
 
-  /** All fluid while it runs, whatever the case says. */
-  double whileRunning() {
+  /** What it makes while it runs, whatever the case says. */
+  double pumped() {
     return (oilDay + waterDay) * running;
+  }
+
+  /** All that comes down its line while it runs: water brought back too, which never rests. */
+  double whileRunning() {
+    return pumped() + returned;
+  }
+
+  /** All that comes down its line, on the day's average. */
+  double dayAverage() {
+    return oilDay + waterDay + returned;
   }
 
   /** Share of the day it runs. */
@@ -83,7 +93,7 @@ record WellFlow(
 
   /** At the top of the stroke. */
   double peak() {
-    return (oilDay + waterDay) * running * surge + returned;
+    return pumped() * surge + returned;
   }
 
   /** What a line all to itself carries at the top of the stroke, over {@link #fluid()}. */

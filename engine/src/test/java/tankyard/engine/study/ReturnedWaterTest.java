@@ -11,6 +11,8 @@ import tankyard.engine.designs.ExampleLease;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.WellBuilder;
 import tankyard.engine.units.LiquidRate;
+import tankyard.engine.units.Time;
+import tankyard.engine.units.Unit;
 
 /** Water brought back passes lines and separator again and again, and is no water made. */
 class ReturnedWaterTest {
@@ -55,6 +57,38 @@ class ReturnedWaterTest {
   void itMakesTheWaterCarryTheOil() {
     assertThat(without.line("TR").orElseThrow().oilCarries()).isTrue();
     assertThat(with.line("TR").orElseThrow().oilCarries()).isFalse();
+  }
+
+  @Test
+  void itNeverRestsSoASharedLineCarriesItBesideWhatRuns() {
+    SharedLine half = sharedTrunk(12);
+    assertThat(half.average().toBarrelsPerDay()).isCloseTo(24.99 + 30, within(1e-6));
+    // Three wells at twice their day's rate, and the 30 bbl/d beside them.
+    assertThat(half.allOn().toBarrelsPerDay()).isCloseTo(2 * 24.99 + 30, within(1e-6));
+    // All three on an eighth of the time, so more than two on 12.5 %: 95 % takes all three.
+    assertThat(half.atOnce().value().toBarrelsPerDay()).isCloseTo(2 * 24.99 + 30, within(1e-6));
+    assertThat(half.atOnce().working().value()).isCloseTo(2 * 24.99 + 30, within(0.01));
+  }
+
+  @Test
+  void atOnceAndStaggeredTimersLeaveItAlone() {
+    // Each runs a twelfth of the day: none or one on 98 % of the time.
+    SharedLine two = sharedTrunk(2);
+    assertThat(two.atOnce().value().toBarrelsPerDay()).isCloseTo(12 * 8.33 + 30, within(1e-6));
+    assertThat(two.staggered().orElseThrow().rate().toBarrelsPerDay())
+        .isCloseTo(2 * 12 * 8.33 + 30, within(1e-6));
+  }
+
+  private static SharedLine sharedTrunk(double hours) {
+    Lease timed =
+        ExampleLease.of("p6-black-wax")
+            .withEachWell(
+                w ->
+                    WellBuilder.builder(w)
+                        .runsPerDay(Optional.of(Time.of(hours, Unit.HOUR)))
+                        .returnedWater(Optional.of(LiquidRate.ofBarrelsPerDay(BROUGHT_BACK)))
+                        .build());
+    return january(timed).shared("TR").orElseThrow();
   }
 
   private static double rate(CaseResult result) {

@@ -42,7 +42,15 @@ final class SharedLineTable {
                         + " of the time, worked out from the hours each well runs, wells starting"
                         + " and stopping at times of their own. After an outage all come on"
                         + " together. Losses are of the case in which the line loses most at"
-                        + " once."));
+                        + " once."
+                        + broughtBack(draft)));
+  }
+
+  private static String broughtBack(Draft draft) {
+    return draft.results().lease().wells().stream().noneMatch(w -> w.returnedWater().isPresent())
+        ? ""
+        : " Water brought back to the wells counts in all three rates, since it never rests; their"
+            + " losses take the case's own share of water.";
   }
 
   private List<Block.Column> columns() {
