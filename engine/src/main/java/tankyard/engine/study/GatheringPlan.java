@@ -1,6 +1,5 @@
 package tankyard.engine.study;
 
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +31,7 @@ final class GatheringPlan {
   private final Layout layout;
   private final List<String> wellIds;
   private final List<Thing> cutOff;
-  private final Map<String, String> onlyWell = new HashMap<>();
+  private final Map<String, String> onlyWell;
 
   /** Lines without which some well has no way to any vessel. */
   private final Set<String> bridges;
@@ -60,9 +59,15 @@ final class GatheringPlan {
             .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
             .toList();
     layout = layout(List.copyOf(joints), vessels);
-    bridges =
-        layout.isTree() ? lineIds() : new BiconnectivityInspector<>(toAnyVessel()).getBridges();
-    findOwnLines();
+    Set<String> wells = Set.copyOf(wellIds);
+    if (layout.isTree()) {
+      bridges = lineIds();
+      onlyWell = OwnLines.ofTree(layout, wells).byLine();
+    } else {
+      Graph<String, String> toAnyVessel = toAnyVessel();
+      bridges = new BiconnectivityInspector<>(toAnyVessel).getBridges();
+      onlyWell = OwnLines.of(layout, toAnyVessel, wells).byLine();
+    }
   }
 
   /** A tee on a leg or on a water return gathers nothing. */
@@ -104,32 +109,6 @@ final class GatheringPlan {
         joints,
         held,
         lines.stream().map(l -> new Layout.Ends(l.id(), l.line().from(), l.line().to())).toList());
-  }
-
-  /** A line whose loss would cut off one well and nothing else carries that well alone. */
-  private void findOwnLines() {
-    Set<String> wells = Set.copyOf(wellIds);
-    int[] beyond = new int[layout.joints().size()];
-    String[] one = new String[beyond.length];
-    int[] outwards = layout.outwards();
-    for (int k = outwards.length - 1; k >= 0; k--) {
-      int joint = outwards[k];
-      if (layout.isHeld(joint)) {
-        continue;
-      }
-      String id = layout.joints().get(joint);
-      if (wells.contains(id)) {
-        beyond[joint]++;
-        one[joint] = id;
-      }
-      int line = layout.towardsHeld(joint);
-      if (beyond[joint] == 1 && bridges.contains(lines.get(line).id())) {
-        onlyWell.put(lines.get(line).id(), one[joint]);
-      }
-      int inner = layout.otherEnd(line, joint);
-      beyond[inner] += beyond[joint];
-      one[inner] = one[joint] == null ? one[inner] : one[joint];
-    }
   }
 
   private Set<String> lineIds() {
@@ -183,7 +162,7 @@ final class GatheringPlan {
     return bridges.contains(lines.get(line).id());
   }
 
-  /** The one well a line carries; empty where it carries several. */
+  /** The one well whose liquid can pass a line; empty where several can. */
   Optional<String> onlyWell(String lineId) {
     return Optional.ofNullable(onlyWell.get(lineId));
   }
