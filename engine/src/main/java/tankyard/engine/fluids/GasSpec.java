@@ -11,7 +11,7 @@ import java.util.Objects;
 public record GasSpec(double gravityToAir, ZLaw zLaw) {
   public GasSpec {
     Objects.requireNonNull(zLaw, "zLaw");
-    if (!(gravityToAir > 0.06 && gravityToAir < 3)) {
+    if (!(gravityToAir > 0.06 && gravityToAir <= 3)) {
       throw new IllegalArgumentException(
           "A gas gravity is counted against air (methane 0.55, air 1) and was typed as "
               + gravityToAir);

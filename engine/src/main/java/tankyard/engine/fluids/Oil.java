@@ -16,7 +16,8 @@ final class Oil {
     for (int i = 1; i < points.size(); i++) {
       lines.add(new WaltherLine(density, points.get(i - 1), points.get(i)));
     }
-    otherwise = points.isEmpty() ? new NgEgbogah(spec.api()) : new OnePointViscosity(points.get(0));
+    otherwise =
+        points.size() == 1 ? new OnePointViscosity(points.get(0)) : new NgEgbogah(spec.api());
   }
 
   LiquidState at(Temperature temperature) {

@@ -41,6 +41,7 @@ final class SenseRules {
     for (int i = 0; i < lease.ownPipes().size(); i++) {
       rules.pipe(lease.ownPipes().get(i), "/ownPipes/" + i);
     }
+    rules.complaints.addAll(FluidRules.complaints(lease.fluids(), "/fluids"));
     if (rules.complaints.isEmpty()) {
       rules.complaints.addAll(FlowDirection.complaints(lease));
     }
@@ -56,7 +57,7 @@ final class SenseRules {
             id ? "an id that nothing else has" : "the id of another thing on the lease"));
   }
 
-  private static String midSentence(String sentence) {
+  static String midSentence(String sentence) {
     return sentence.substring(0, 1).toLowerCase(Locale.ROOT)
         + sentence.substring(1).replaceAll("\\.$", "");
   }

@@ -19,6 +19,9 @@ final class Flood {
   private static final Source DOUBLING =
       Source.lease("water that doubles in the time typed: today's x 2^(t/Td)");
 
+  /** Long before a million times today's water everything has run out, and sums stay finite. */
+  private static final double MOST_TIMES = 1e6;
+
   private final Time doubles;
   private final List<CaseStudy> today;
 
@@ -56,7 +59,7 @@ final class Flood {
   }
 
   private double times(double months) {
-    return Math.pow(2, months / doubles.in(Unit.MONTH));
+    return Math.min(MOST_TIMES, Math.pow(2, months / doubles.in(Unit.MONTH)));
   }
 
   /**

@@ -50,6 +50,13 @@ public record LineCooling(double oilM3PerS, double waterM3PerS, HeatLoss loss, d
     return wattsPerKelvin() / (loss.wattsPerSquareMetreKelvin() * Math.PI * outsideM);
   }
 
+  /**
+   * Whether it comes to the ground's temperature at all: kept from losing any heat it never does.
+   */
+  public boolean losesHeat() {
+    return loss.wattsPerSquareMetreKelvin() > 0;
+  }
+
   /** What is left of a difference to the ground after a distance, in the flow's direction. */
   public double left(double difference, double distanceM) {
     double length = lengthM();

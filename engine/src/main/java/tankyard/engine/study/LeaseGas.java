@@ -20,6 +20,7 @@ import tankyard.engine.pipes.gasliquid.Solution;
 import tankyard.engine.units.Elevation;
 import tankyard.engine.units.Pressure;
 import tankyard.engine.units.Temperature;
+import tankyard.engine.units.Unit;
 import tankyard.engine.working.Caution;
 
 /**
@@ -27,6 +28,9 @@ import tankyard.engine.working.Caution;
  * line is marched with it. There is none of this on a lease whose wells have no gas typed.
  */
 final class LeaseGas {
+  /** A psi: about where warm water boils. */
+  private static final double LEAST_PA = Unit.PSI.toSi(1);
+
   private final GasModel model;
   private final OilSpec oil;
   private final double gravity;
@@ -68,8 +72,13 @@ final class LeaseGas {
     return model;
   }
 
+  /**
+   * Never less than the least a line can hold: the weight of liquid between a gauge and an inlet
+   * drawn far above it would ask for a pull that no liquid bears.
+   */
   AbsolutePressure absolute(double gaugePa) {
-    return AbsolutePressure.of(Pressure.psiFromPascals(gaugePa), air);
+    return AbsolutePressure.of(
+        Pressure.psiFromPascals(Math.max(gaugePa, LEAST_PA - air.pascals())), air);
   }
 
   /** Of the gas at the lease's own pressures; they hardly differ along the lines. */

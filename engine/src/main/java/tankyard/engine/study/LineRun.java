@@ -199,7 +199,10 @@ public record LineRun(
 
   private LineTemperatures temperatures() {
     return new LineTemperatures(
-        liquid().temperature(), fill.start(), fill.end(), fill.cooling().map(LineCooling::length));
+        liquid().temperature(),
+        fill.start(),
+        fill.end(),
+        fill.cooling().filter(LineCooling::losesHeat).map(LineCooling::length));
   }
 
   private List<PipePoint> points() {

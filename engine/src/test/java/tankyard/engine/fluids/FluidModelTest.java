@@ -46,6 +46,12 @@ class FluidModelTest {
   }
 
   @Test
+  void aColdPointIsAsGoodAsAnyWhereThereIsASecond() {
+    LiquidState cold = model(point(0, 5000), AT_40).oil(at(0));
+    assertThat(cold.viscosity().value().toCentipoise()).isCloseTo(5000, within(1e-6));
+  }
+
+  @Test
   void a_line_of_several_points_passes_through_each() {
     FluidModel model = model(AT_100, AT_40, AT_70);
     assertThat(centipoise(model.oil(at(40)))).isCloseTo(900, within(1e-6));
