@@ -72,7 +72,8 @@ public final class SmallWindow {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private static Window window(
@@ -91,7 +92,8 @@ public final class SmallWindow {
         setting,
         setting,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private static Setting setting(double gauge, double atFlow, boolean fits) {

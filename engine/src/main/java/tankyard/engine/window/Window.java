@@ -20,6 +20,7 @@ import tankyard.engine.units.Pressure;
  * @param floatWork what its float can do; empty where port or float is not known
  * @param notValid where more gas comes than a vessel full of liquid can have: the window is for one
  *     that stands full
+ * @param byCase its two ends in every case for itself, so that summer can be held beside winter
  */
 @RecordBuilder
 public record Window(
@@ -36,14 +37,24 @@ public record Window(
     Optional<Setting> recommended,
     Optional<Setting> setting,
     Optional<FloatWork> floatWork,
-    Optional<GasBreak> notValid)
+    Optional<GasBreak> notValid,
+    List<InCase> byCase)
     implements WindowBuilder.With {
 
   public Window {
     needed = List.copyOf(needed);
     allowed = List.copyOf(allowed);
     notChecked = List.copyOf(notChecked);
+    byCase = List.copyOf(byCase);
   }
+
+  /**
+   * The window if a case were the only one.
+   *
+   * @param least gauge reading; empty where no water leg tells
+   * @param most gauge reading; empty where no limit is known
+   */
+  public record InCase(String caseId, Optional<Pressure> least, Optional<Pressure> most) {}
 
   /** The setting to tell people: none where gas makes the window not valid. */
   public Optional<Setting> advised() {

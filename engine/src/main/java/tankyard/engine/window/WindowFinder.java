@@ -49,26 +49,52 @@ public final class WindowFinder {
   }
 
   private Window window() {
-    return window(needed(), allowed());
+    List<PressureLimit> needed = allNeeded();
+    List<PressureLimit> allowed = allAllowed();
+    return window(hardestNeeded(needed), hardestAllowed(allowed))
+        .withByCase(cases.stream().map(study -> inCase(study, needed, allowed)).toList());
   }
 
-  /** What must be reached, the governing limit first. */
-  private List<PressureLimit> needed() {
+  private static Window.InCase inCase(
+      CaseStudy study, List<PressureLimit> needed, List<PressureLimit> allowed) {
+    String id = study.designCase().id();
+    return new Window.InCase(
+        id,
+        of(id, needed).max(BY_GAUGE).map(l -> l.gauge().value()),
+        of(id, allowed).min(BY_GAUGE).map(l -> l.gauge().value()));
+  }
+
+  private static Stream<PressureLimit> of(String caseId, List<PressureLimit> limits) {
+    return limits.stream().filter(l -> l.caseId().equals(caseId));
+  }
+
+  /** What must be reached, in every case. */
+  private List<PressureLimit> allNeeded() {
     List<PressureLimit> needed = new ArrayList<>();
     cases.forEach(study -> needed.addAll(new LeastLimits(study, separator).all()));
+    return needed;
+  }
+
+  /** The governing limit first. */
+  private static List<PressureLimit> hardestNeeded(List<PressureLimit> needed) {
     List<PressureLimit> kept = governingCases(needed, BinaryOperator.maxBy(BY_GAUGE));
     kept.sort(BY_GAUGE.reversed());
     return kept;
   }
 
-  /** What must not be passed, the governing limit first. */
-  private List<PressureLimit> allowed() {
+  /** What must not be passed, in every case. */
+  private List<PressureLimit> allAllowed() {
     List<PressureLimit> allowed = new ArrayList<>();
     for (CaseStudy study : cases) {
       allowed.addAll(new BoxLimits(study, separator).all());
       allowed.addAll(new VesselLimits(study, separator).all());
       allowed.addAll(new RatingLimits(study, separator).all());
     }
+    return allowed;
+  }
+
+  /** The governing limit first. */
+  private static List<PressureLimit> hardestAllowed(List<PressureLimit> allowed) {
     List<PressureLimit> kept = governingCases(allowed, BinaryOperator.minBy(BY_GAUGE));
     kept.sort(BY_GAUGE);
     return kept;
@@ -86,8 +112,9 @@ public final class WindowFinder {
             .findFirst()
             .orElseThrow();
     WindowFinder finder = new WindowFinder(cases, separator);
-    List<PressureLimit> needed = finder.needed();
-    Settings settings = finder.settings(needed, finder.allowed(), finder.oilNeed());
+    List<PressureLimit> needed = hardestNeeded(finder.allNeeded());
+    List<PressureLimit> allowed = hardestAllowed(finder.allAllowed());
+    Settings settings = finder.settings(needed, allowed, finder.oilNeed());
     return new Room(needed.get(0).gauge().value().toPsi(), settings.roomPsi());
   }
 
@@ -125,7 +152,8 @@ public final class WindowFinder {
         recommended,
         setting,
         floatWork(),
-        gasBreak(setting.map(s -> s.gauge().pascals()).orElseGet(() -> highest(needed))));
+        gasBreak(setting.map(s -> s.gauge().pascals()).orElseGet(() -> highest(needed))),
+        List.of());
   }
 
   /** In the case in which it can do least, and with fresher water in that in which it can then. */

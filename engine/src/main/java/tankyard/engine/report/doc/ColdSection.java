@@ -8,9 +8,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.DesignCase.Season;
 import tankyard.engine.lease.Line;
+import tankyard.engine.lease.SeasonPair;
 import tankyard.engine.lease.Well;
+import tankyard.engine.study.CaseResult;
 import tankyard.engine.study.LineResult;
 import tankyard.engine.study.Restart;
 import tankyard.engine.study.WellResult;
@@ -43,6 +46,51 @@ final class ColdSection {
   }
 
   private List<Block> seasons(List<Line> lines) {
+    List<SeasonPair> pairs = SeasonPair.of(draft.results().lease().cases());
+    List<Block> blocks = new ArrayList<>();
+    for (SeasonPair pair : pairs) {
+      String title = "Lines: " + quoted(pair.summer()) + " beside " + quoted(pair.winter());
+      blocks.add(table(title, lines, Optional.of(pair.summer()), Optional.of(pair.winter())));
+    }
+    if (pairs.isEmpty()) {
+      blocks.add(table("Lines", lines, only(Season.SUMMER), only(Season.WINTER)));
+    }
+    blocks.add(new Block.Words(compared(pairs) + words()));
+    return blocks;
+  }
+
+  /** Where one season has no case: the case of the other in which the lines lose most together. */
+  private Optional<DesignCase> only(Season season) {
+    return draft.results().cases().stream()
+        .filter(c -> c.designCase().season() == season)
+        .max(
+            Comparator.comparingDouble(
+                c -> c.lines().stream().mapToDouble(l -> l.friction().value().pascals()).sum()))
+        .map(CaseResult::designCase);
+  }
+
+  private static String quoted(DesignCase designCase) {
+    return "\"" + designCase.name() + "\"";
+  }
+
+  private String compared(List<SeasonPair> pairs) {
+    if (pairs.isEmpty()) {
+      String shown =
+          only(Season.SUMMER).or(() -> only(Season.WINTER)).map(ColdSection::quoted).orElse("");
+      return "No case has the other season; shown is " + shown + ". ";
+    }
+    SeasonPair first = pairs.get(0);
+    return first.alike()
+        ? "The two cases of a table differ by the season alone. "
+        : "No two cases differ by the season alone: "
+            + quoted(first.summer())
+            + " and "
+            + quoted(first.winter())
+            + " differ in rates too, so the cold is not all that parts them. ";
+  }
+
+  private Block table(
+      String title, List<Line> lines, Optional<DesignCase> summer, Optional<DesignCase> winter) {
     List<Block.Column> columns = new ArrayList<>(List.of(text("line")));
     for (String what :
         List.of(
@@ -55,24 +103,31 @@ final class ColdSection {
       columns.add(number("winter"));
     }
     columns.add(number(draft.head("cools in", Figure.DISTANCE)));
-    return List.of(
-        new Block.Table("Lines", columns, lines.stream().map(this::row).toList()),
-        new Block.Words(words()));
+    return new Block.Table(
+        title, columns, lines.stream().map(line -> row(line, summer, winter)).toList());
   }
 
-  private List<String> row(Line line) {
+  private List<String> row(Line line, Optional<DesignCase> summer, Optional<DesignCase> winter) {
+    Optional<LineResult> warm = summer.flatMap(c -> in(c, line));
+    Optional<LineResult> cold = winter.flatMap(c -> in(c, line));
     List<String> row = new ArrayList<>(List.of(line.name()));
     for (Function<LineResult, String> shown : shown()) {
-      row.add(worst(line, Season.SUMMER).map(shown).orElse(NONE));
-      row.add(worst(line, Season.WINTER).map(shown).orElse(NONE));
+      row.add(warm.map(shown).orElse(NONE));
+      row.add(cold.map(shown).orElse(NONE));
     }
     row.add(
-        worst(line, Season.WINTER)
-            .or(() -> worst(line, Season.SUMMER))
+        cold.or(() -> warm)
             .flatMap(r -> r.temperatures().coolingLength())
             .map(l -> draft.digits(Figure.DISTANCE, l.value()))
             .orElse(NONE));
     return row;
+  }
+
+  private Optional<LineResult> in(DesignCase designCase, Line line) {
+    return draft.results().cases().stream()
+        .filter(c -> c.designCase().id().equals(designCase.id()))
+        .findFirst()
+        .flatMap(c -> c.line(line.id()));
   }
 
   private List<Function<LineResult, String>> shown() {
@@ -85,8 +140,7 @@ final class ColdSection {
   }
 
   private String words() {
-    return "Each season shows the case in which the line loses most; a dash means that no case has"
-        + " that season. Thick is what the line carries at the ground's temperature. Where a well's"
+    return "Thick is what the line carries at the ground's temperature. Where a well's"
         + " temperature is typed, its fluid comes to the ground's along the line: over the length"
         + " it cools in, the difference falls to 37 %. Other lines, and all legs, are taken as cold"
         + " as the ground, on the thick side. A tilde marks cold laminar flow: such a loss carries"
@@ -162,13 +216,6 @@ final class ColdSection {
 
   private java.util.stream.Stream<LineResult> results(Line line) {
     return draft.results().cases().stream().flatMap(c -> c.line(line.id()).stream());
-  }
-
-  private Optional<LineResult> worst(Line line, Season season) {
-    return draft.results().cases().stream()
-        .filter(c -> c.designCase().season() == season)
-        .flatMap(c -> c.line(line.id()).stream())
-        .max(Comparator.comparingDouble(r -> r.friction().value().pascals()));
   }
 
   private Optional<LineResult> hardest(Line line) {

@@ -39,6 +39,7 @@ final class WindowSection {
     List<Block> blocks = new ArrayList<>();
     blocks.add(window.notValid().map(this::notValid).orElseGet(() -> new Block.Words(advice())));
     blocks.add(ends());
+    blocks.addAll(WindowCases.of(draft, window));
     tankAlone().ifPresent(blocks::add);
     window.oilLeg().ifPresent(leg -> blocks.add(oilLeg(leg)));
     window.least().flatMap(this::band).ifPresent(blocks::add);

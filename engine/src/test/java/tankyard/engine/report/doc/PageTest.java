@@ -1,6 +1,7 @@
 package tankyard.engine.report.doc;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import tankyard.engine.units.FeetInches;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Rounding;
 import tankyard.engine.units.UnitSystem;
+import tankyard.engine.window.Window;
 
 /** The pages for the people at the battery. */
 class PageTest {
@@ -37,6 +39,50 @@ class PageTest {
     assertThat(row(page, "Set to", "Separator, gauge never above"))
         .contains("27.0 psi", "Separator's relief valve");
     assertThat(row(page, "Set to", "Oil tank 1, high switch").get(1)).isEqualTo("14 ft 0 in");
+  }
+
+  private static Block.Table table(Report report, String title) {
+    return report.sections().stream()
+        .flatMap(s -> s.blocks().stream())
+        .filter(Block.Table.class::isInstance)
+        .map(Block.Table.class::cast)
+        .filter(t -> t.title().equals(title))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Summer's average beside winter's, strokes that meet beside strokes that meet. */
+  @Test
+  void summerAndWinterAreOfTheSameRates() throws Exception {
+    Report page = Page.SHEET.of(Examples.of("p6-black-wax"), UnitSystem.FIELD);
+    List<String> average = trunk(table(page, "Lines: \"July\" beside \"January\""));
+    List<String> pulse =
+        trunk(table(page, "Lines: \"July, strokes met\" beside \"January, strokes met\""));
+
+    // By hand 23 and 117 psi (the ground's cold all along), three times that with strokes met.
+    assertThat(average.get(1)).startsWith("23.");
+    assertThat(average.get(2)).startsWith("108.");
+    assertThat(Double.parseDouble(pulse.get(1))).isCloseTo(3 * 23.05, within(0.1));
+    assertThat(page.toString()).contains("differ by the season alone");
+  }
+
+  private static List<String> trunk(Block.Table table) {
+    return table.rows().stream().filter(r -> r.get(0).equals("Trunk")).findFirst().orElseThrow();
+  }
+
+  @Test
+  void theWindowIsShownCaseBesideCase() throws Exception {
+    Results wax = Examples.of("p6-black-wax");
+    Window window = wax.windows().get(0);
+    Block.Table table =
+        table(Page.SHEET.of(wax, UnitSystem.FIELD), "Each case for itself, gauge, psi");
+
+    assertThat(table.rows()).extracting(r -> r.get(0)).containsExactly("least", "most");
+    assertThat(window.byCase()).hasSameSizeAs(wax.cases());
+    assertThat(window.byCase().stream().mapToDouble(c -> c.least().orElseThrow().toPsi()).max())
+        .hasValue(window.least().orElseThrow().gauge().value().toPsi());
+    assertThat(window.byCase().stream().mapToDouble(c -> c.most().orElseThrow().toPsi()).min())
+        .hasValue(window.most().orElseThrow().gauge().value().toPsi());
   }
 
   /**
