@@ -15,6 +15,7 @@ import tankyard.app.edit.ViewSettings;
 import tankyard.app.solve.CureService;
 import tankyard.engine.cures.CureBook;
 import tankyard.engine.cures.CureResult;
+import tankyard.engine.cures.TankLevels;
 import tankyard.engine.cures.TankReach;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
@@ -89,8 +90,8 @@ public final class CuresViewModel {
     return books.stream().allMatch(b -> b.cures().isEmpty())
         ? "Nothing that can be tried on this lease would gain anything."
         : "Room is the most less the least less the regulator's build-up. First come the changes that"
-            + " leave the fewest stop and fix findings, then the cheapest for each psi. + more and"
-            + " + daily mark costs that no bill has.";
+            + " leave the fewest stop and fix findings, then the cheapest for each psi. + more,"
+            + " + daily and in no bill mark costs that no bill has.";
   }
 
   private List<CureRow> rows(CureBook book) {
@@ -133,6 +134,9 @@ public final class CuresViewModel {
 
   private static String money(CureResult cure, String currency) {
     long whole = cure.cost().setScale(0, RoundingMode.HALF_UP).longValueExact();
+    if (whole == 0 && cure.unpriced() == 0 && cure.billing() == CureResult.Billing.PART) {
+      return "in no bill";
+    }
     String unpriced = cure.unpriced() == 0 ? "" : " + " + cure.unpriced() + " unpriced";
     String more =
         switch (cure.billing()) {
@@ -149,7 +153,23 @@ public final class CuresViewModel {
     for (TankReach reach : book.reaches()) {
       lines.add(reach(reach));
     }
+    book.levels().map(this::levels).ifPresent(lines::add);
     return String.join("\n", lines);
+  }
+
+  private String levels(TankLevels tank) {
+    String each =
+        tank.levels().stream()
+            .map(at -> least(at.gauge()) + " " + at.words())
+            .collect(Collectors.joining(", "));
+    return tank.tankName()
+        + " filled from below asks for at least "
+        + each
+        + (tank.drawnSo() ? "." : "; as it is drawn for " + least(tank.asDrawn()) + ".");
+  }
+
+  private String least(Pressure pressure) {
+    return digits(Optional.of(pressure), Rounding.UP) + " " + unit();
   }
 
   private String reach(TankReach reach) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tankyard.engine.cures.CureBook;
 import tankyard.engine.cures.CureResult;
+import tankyard.engine.cures.TankLevels;
 import tankyard.engine.cures.TankReach;
 import tankyard.engine.units.Fraction;
 import tankyard.engine.units.Length;
@@ -55,6 +56,15 @@ public final class SmallCures {
                     List.of(),
                     Pressure.ofPsi(0),
                     Optional.empty())),
+            Optional.of(
+                new TankLevels(
+                    "WT1",
+                    "Water tank",
+                    false,
+                    Pressure.ofPsi(14.5),
+                    List.of(
+                        new TankLevels.AtLevel(
+                            "half full", Length.ofFeet(7), Pressure.ofPsi(11.2), false)))),
             "USD"));
   }
 

@@ -31,8 +31,11 @@ class CuresViewModelTest {
     assertThat(model.rows()).extracting(CureRow::change).startsWith("Line 6 in 3-in poly");
     assertThat(model.rows().get(0).gainedDigits()).isEqualTo("2.1");
     assertThat(model.rows().get(0).costDigits()).isEqualTo("1,240 USD");
-    assertThat(model.rows().get(1).costDigits()).isEqualTo("0 USD + more");
+    assertThat(model.rows().get(1).costDigits()).isEqualTo("in no bill");
     assertThat(model.othersProperty().get()).contains("transfer pump").contains("4720 ft");
+    assertThat(model.othersProperty().get())
+        .contains("Water tank filled from below asks for at least 11.2 psi half full")
+        .contains("as it is drawn for 14.5 psi");
   }
 
   @Test

@@ -15,6 +15,7 @@ import tankyard.engine.units.Pressure;
  *     bill knows in full, among them the cheapest for each psi gained
  * @param others other ways: by hand sums, and a gun barrel worked out in the separator's place
  * @param reaches how far the water tank can stand, by pipe
+ * @param levels what its level asks for, filled from below; empty where no leg leads to one
  * @param currency of the costs
  */
 public record CureBook(
@@ -27,6 +28,7 @@ public record CureBook(
     List<CureResult> cures,
     List<String> others,
     List<TankReach> reaches,
+    Optional<TankLevels> levels,
     String currency) {
   public CureBook {
     cures = List.copyOf(cures);

@@ -76,11 +76,13 @@ public final class CureFinder {
         cures.stream().map(c -> result(c, window)).filter(this::helps).sorted(BEST_FIRST).toList(),
         others(site),
         TankReaches.of(site),
+        LevelNeeds.of(site),
         today.bill().totals().currency());
   }
 
   private List<String> others(CureSite site) {
     List<String> ways = new ArrayList<>(OtherWays.of(site));
+    RoundTheHill.of(site, trial, today).ifPresent(ways::add);
     GunBarrelInstead.of(site, trial, today).ifPresent(ways::add);
     return ways;
   }

@@ -30,14 +30,6 @@ final class OtherWays {
               ways.add(transferPump(site, leg));
               ways.add(gunBarrel(site, leg));
             });
-    site.window()
-        .least()
-        .filter(l -> l.kind() == PressureLimit.Kind.CREST)
-        .ifPresent(
-            l ->
-                ways.add(
-                    "Another route round the hill: draw it, and see; every foot lower at the crest"
-                        + " is 0.4331 psi x the gravity of the brine."));
     return ways;
   }
 

@@ -21,7 +21,7 @@ import tankyard.engine.window.PressureLimit;
 
 /** The water tank filled from below, or moved to the battery with its pump. */
 final class TankCures {
-  private static final Length LOW = Length.ofFeet(1);
+  static final Length LOW = Length.ofFeet(1);
   private static final double FAR_FT = 200;
   private static final double BESIDE_FT = 40;
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import tankyard.engine.cures.CureBook;
 import tankyard.engine.cures.CureResult;
+import tankyard.engine.cures.TankLevels;
 import tankyard.engine.cures.TankReach;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
@@ -31,7 +32,12 @@ final class CureSection {
 
   static List<Section> of(Draft draft) {
     return draft.results().cures().stream()
-        .filter(b -> !b.cures().isEmpty() || !b.others().isEmpty() || !b.reaches().isEmpty())
+        .filter(
+            b ->
+                !b.cures().isEmpty()
+                    || !b.others().isEmpty()
+                    || !b.reaches().isEmpty()
+                    || b.levels().isPresent())
         .map(b -> new CureSection(draft, b).section())
         .toList();
   }
@@ -59,6 +65,8 @@ final class CureSection {
       blocks.add(needs());
       blocks.add(new Block.Words(reachWords()));
     }
+    book.levels().map(this::levels).ifPresent(blocks::add);
+    book.levels().map(this::levelWords).ifPresent(words -> blocks.add(new Block.Words(words)));
     return new Section("What would help " + book.separatorName(), blocks);
   }
 
@@ -106,6 +114,9 @@ final class CureSection {
   /** Rounded to the dollar: a takeoff is no better. */
   private static String money(CureResult cure) {
     BigDecimal whole = cure.cost().setScale(0, java.math.RoundingMode.HALF_UP);
+    if (whole.signum() == 0 && cure.unpriced() == 0 && cure.billing() == CureResult.Billing.PART) {
+      return "in no bill";
+    }
     String known = String.format(java.util.Locale.ROOT, "%,d", whole.longValueExact());
     String more =
         switch (cure.billing()) {
@@ -121,8 +132,8 @@ final class CureSection {
         + " time. Room is most less least less the regulator's build-up: below zero no setting"
         + " works. To mend counts the stop and fix findings that are left. First come the changes"
         + " that leave the fewest, among them those of which every line has a price, among them the"
-        + " cheapest for each psi gained; + more and + daily mark costs that no bill has, named"
-        + " below, which come after.";
+        + " cheapest for each psi gained; + more, + daily and in no bill mark costs that no bill"
+        + " has, named below, which come after.";
   }
 
   private Block longest() {
@@ -170,6 +181,34 @@ final class CureSection {
     }
     return new Block.Table(
         draft.head("Least gauge reading at the design rate", Figure.READING), columns, rows);
+  }
+
+  private Block levels(TankLevels tank) {
+    List<List<String>> rows = new ArrayList<>();
+    for (TankLevels.AtLevel at : tank.levels()) {
+      rows.add(
+          List.of(
+              at.words(),
+              draft.digits(Figure.HEIGHT, at.level()),
+              reading(Optional.of(at.gauge()), Rounding.UP),
+              at.crest() ? "the crest" : "the tank"));
+    }
+    return new Block.Table(
+        "Least gauge reading by the level in " + tank.tankName() + ", filled from below",
+        List.of(
+            text("tank"),
+            number(draft.head("level", Figure.HEIGHT)),
+            number(draft.head("least", Figure.READING)),
+            text("set by")),
+        rows);
+  }
+
+  private String levelWords(TankLevels tank) {
+    return tank.drawnSo()
+        ? "The window counts the tank full. Without its check valve it runs back through the leg."
+        : "As it is drawn, filled over its top, it asks for "
+            + Figure.READING.words(tank.asDrawn(), draft.units(), Rounding.UP)
+            + " at any level. Filled from below it needs a check valve.";
   }
 
   private String reachWords() {
