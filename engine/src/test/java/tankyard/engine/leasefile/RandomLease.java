@@ -7,9 +7,12 @@ import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import tankyard.engine.lease.Fluids;
+import tankyard.engine.lease.Fluids.MeasuredViscosity;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.GunBarrelBuilder;
 import tankyard.engine.lease.Lease;
@@ -26,7 +29,9 @@ import tankyard.engine.lease.Unknowns;
 import tankyard.engine.units.Amount;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Quantity;
+import tankyard.engine.units.Temperature;
 import tankyard.engine.units.Unit;
+import tankyard.engine.units.Viscosity;
 
 /**
  * Makes up leases with everything in them that a file may hold: every record, every unit, odd text.
@@ -157,6 +162,32 @@ final class RandomLease {
     return random.nextBoolean() && whole >= least && whole <= most ? whole : any;
   }
 
+  /** Its measurements dealt so that the oil thins as it warms; none where no law takes them. */
+  private static Fluids thinning(Fluids f) {
+    List<Temperature> warmer =
+        f.oilViscosity().stream()
+            .map(MeasuredViscosity::temperature)
+            .sorted(Comparator.comparingDouble(Temperature::kelvins))
+            .toList();
+    List<Viscosity> thicker =
+        f.oilViscosity().stream()
+            .map(MeasuredViscosity::viscosity)
+            .sorted(Comparator.comparingDouble(Viscosity::pascalSeconds))
+            .toList();
+    List<MeasuredViscosity> points = new ArrayList<>();
+    for (int i = 0; i < warmer.size(); i++) {
+      Viscosity thinner = thicker.get(thicker.size() - 1 - i);
+      points.add(new MeasuredViscosity(warmer.get(i), thinner));
+    }
+    Fluids made = measured(f, points);
+    return FluidRules.complaints(made, "").isEmpty() ? made : measured(f, List.of());
+  }
+
+  private static Fluids measured(Fluids f, List<MeasuredViscosity> points) {
+    return new Fluids(
+        f.oil(), f.brine(), points, f.pourPoint(), f.gelStrength(), f.inversion(), f.gasGravity());
+  }
+
   /** Turns values that contradict each other into ones that can stand together. */
   private Object sensible(Object made) {
     if (made instanceof Tank tank) {
@@ -176,6 +207,9 @@ final class RandomLease {
           .rangeHigh(r.rangeHigh())
           .cv(r.cv())
           .build();
+    }
+    if (made instanceof Fluids f) {
+      return thinning(f);
     }
     if (made instanceof OwnPipe p) {
       return new OwnPipe(
