@@ -185,7 +185,14 @@ final class RandomLease {
 
   private static Fluids measured(Fluids f, List<MeasuredViscosity> points) {
     return new Fluids(
-        f.oil(), f.brine(), points, f.pourPoint(), f.gelStrength(), f.inversion(), f.gasGravity());
+        f.oil(),
+        f.brine(),
+        points,
+        f.pourPoint(),
+        f.gelStrength(),
+        f.inversion(),
+        f.tightness(),
+        f.gasGravity());
   }
 
   /** Turns values that contradict each other into ones that can stand together. */
