@@ -72,7 +72,15 @@ public final class CaseReport {
         Suctions.of(study),
         SharedLines.of(study, gathering),
         TreaterResult.of(study),
-        CaseCautions.of(study, inDrawnOrder(runs), separators, UntypedHeat.of(study, gathering)));
+        CaseCautions.of(study, inDrawnOrder(runs), separators, UntypedHeat.of(study, gathering)),
+        audits(gathering, injection));
+  }
+
+  private static List<NetworkAudit> audits(GatheringState gathering, InjectionNet injection) {
+    List<NetworkAudit> audits = new ArrayList<>();
+    audits.add(NetworkAudit.of("gathering", gathering.audit()));
+    injection.audit().map(audit -> NetworkAudit.of("injection", audit)).ifPresent(audits::add);
+    return audits;
   }
 
   private static LineResult line(

@@ -22,7 +22,8 @@ public record CaseResult(
     List<SuctionResult> suctions,
     List<SharedLine> shared,
     Optional<TreaterResult> treater,
-    List<CaseCaution> cautions)
+    List<CaseCaution> cautions,
+    List<NetworkAudit> audits)
     implements CaseResultBuilder.With {
   public CaseResult {
     lines = List.copyOf(lines);
@@ -37,6 +38,7 @@ public record CaseResult(
     suctions = List.copyOf(suctions);
     shared = List.copyOf(shared);
     cautions = List.copyOf(cautions);
+    audits = List.copyOf(audits);
   }
 
   public Optional<LineResult> line(String id) {

@@ -37,6 +37,7 @@ final class InjectionNet {
   private final Set<String> joints = new LinkedHashSet<>();
   private final Map<String, Double> intoWell = new HashMap<>();
   private final Map<String, LineRun> runs = new LinkedHashMap<>();
+  private Optional<Solved.Audit> audit = Optional.empty();
 
   private InjectionNet(CaseStudy study) {
     this.study = study;
@@ -100,6 +101,7 @@ final class InjectionNet {
   }
 
   private void keep(Network network, Solved solved) {
+    audit = Optional.of(solved.audit());
     for (Run run : network.runs()) {
       double flow = solved.flow(run.id());
       LaidLine line = lines.get(run.id());
@@ -110,6 +112,11 @@ final class InjectionNet {
         runs.put(run.id(), LineRun.of(line, flow, WORDS, study.brine(), down));
       }
     }
+  }
+
+  /** Of the solve; empty where nothing is pumped. */
+  Optional<Solved.Audit> audit() {
+    return audit;
   }
 
   /** Every injection line that carries something. */

@@ -3,14 +3,21 @@ package tankyard.engine.report.doc;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import tankyard.engine.checks.Several;
 import tankyard.engine.study.Assumption;
 import tankyard.engine.study.CaseCaution;
+import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.NetworkAudit;
+import tankyard.engine.units.Figures;
+import tankyard.engine.units.Unit;
 import tankyard.engine.working.Source;
 
-/** What nobody typed and was taken instead, and what must be read with care. */
+/** What nobody typed and was taken instead, what must be read with care, and how it adds up. */
 final class AssumptionSection {
+  private static final double NEXT_TO_NONE = 1e-6;
+
   private AssumptionSection() {}
 
   static List<Section> of(Draft draft) {
@@ -26,7 +33,39 @@ final class AssumptionSection {
     if (!cautions.isEmpty()) {
       found.add(Section.of("Read with care", new Block.Points(cautions)));
     }
+    found.add(Section.of("Added up again", new Block.Points(audits(draft))));
     return found;
+  }
+
+  /** Of every part that is solved together, the case that fits worst. */
+  private static List<String> audits(Draft draft) {
+    Map<String, NetworkAudit> worst = new LinkedHashMap<>();
+    for (CaseResult each : draft.results().cases()) {
+      for (NetworkAudit audit : each.audits()) {
+        worst.merge(
+            audit.lines(),
+            audit,
+            (a, b) -> b.energyLeft().pascals() > a.energyLeft().pascals() ? b : a);
+      }
+    }
+    return worst.values().stream().map(AssumptionSection::words).toList();
+  }
+
+  private static String words(NetworkAudit audit) {
+    String name =
+        audit.lines().substring(0, 1).toUpperCase(Locale.ROOT) + audit.lines().substring(1);
+    return name
+        + " lines, worst case: "
+        + left(audit.massLeft().in(Unit.BARREL_PER_DAY))
+        + " bbl/d left over of "
+        + Figures.significant(audit.throughput().in(Unit.BARREL_PER_DAY), 3)
+        + ", "
+        + left(audit.energyLeft().toPsi())
+        + " psi along the worst line.";
+  }
+
+  private static String left(double amount) {
+    return amount < NEXT_TO_NONE ? "less than 0.000001" : Figures.significant(amount, 1);
   }
 
   /** Each kind once, with the lines and vessels it holds for. */
