@@ -79,7 +79,7 @@ final class LeaseSheet {
   }
 
   private static String words(Optional<Fluids.Tightness> tightness) {
-    return tightness.map(t -> t.name().toLowerCase(Locale.ROOT)).orElse("not said, assumed");
+    return tightness.map(t -> t.name().toLowerCase(Locale.ROOT)).orElse("not said");
   }
 
   private static void practice(SheetForm sheet) {

@@ -23,6 +23,9 @@ public final class CautionsCheck implements Check {
   /** Usual wherever cold oil flows, and small beside the line itself. */
   private static final String FITTINGS = "fittings-in-laminar-flow";
 
+  /** A rate now and then passes through it in most lines. */
+  private static final String TRANSITION = "flow-in-transition";
+
   private static final Source SOURCE = Source.definition("the range each law was drawn for");
 
   @Override
@@ -51,7 +54,7 @@ public final class CautionsCheck implements Check {
         "solution-gas-out-of-range",
         "dead-oil-out-of-range",
         "dead-oil-gravity-out-of-range",
-        "flow-in-transition",
+        TRANSITION,
         "wall-very-rough",
         FITTINGS,
         "gas-liquid-correlation",
@@ -106,7 +109,7 @@ public final class CautionsCheck implements Check {
   private static Severity severity(String id) {
     return switch (id) {
       case NEAR_SOUND -> Severity.FIX;
-      case FITTINGS -> Severity.NOTE;
+      case FITTINGS, TRANSITION -> Severity.NOTE;
       default -> Severity.LOOK;
     };
   }

@@ -27,7 +27,7 @@ class LineCautionsTest {
     Looked knob = Looked.at("g1-windy-gap");
     Finding found = knob.the("flow-in-transition");
 
-    assertThat(found.severity()).isEqualTo(Severity.LOOK);
+    assertThat(found.severity()).isEqualTo(Severity.NOTE);
     assertThat(found.thingId()).isEqualTo("WL1");
     assertThat(found.words()).startsWith("Water leg: At Reynolds number").contains("2000 to 4000");
     for (var result : knob.evidence().cases()) {
