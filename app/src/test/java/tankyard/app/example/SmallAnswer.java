@@ -126,6 +126,7 @@ public final class SmallAnswer {
         .injections(lease.injectionPumps().stream().map(p -> injection(p.id(), factor)).toList())
         .sharedWells(List.of())
         .cautions(List.of())
+        .audits(List.of())
         .build();
   }
 
