@@ -11,6 +11,9 @@ import tankyard.engine.network.Solved;
 
 /** The gathering lines with their flows and pressures. */
 public final class GatheringState {
+  /** Short of what its crest asks for by more than the solver leaves. */
+  private static final double HELD_PA = 1;
+
   private final GatheringPlan plan;
   private final Layout layout;
   private final Gathering.Mixed mixed;
@@ -45,14 +48,26 @@ public final class GatheringState {
     double flow = solved.flow(i);
     double downPa = solved.pressurePa(layout.downstream(i, flow));
     GasLink gassy = mixed.gassy().get(i);
-    return gassy != null
-        ? gassy.run(flow, downPa)
-        : LineRun.of(
+    if (gassy != null) {
+      return gassy.run(flow, downPa);
+    }
+    LineRun run =
+        LineRun.of(
             plan.lines().get(i),
             mixed.links().get(i).at(flow),
             mixed.words().get(i),
             mixed.fills().get(i),
             downPa);
+    double upPa = solved.pressurePa(layout.upstream(i, flow));
+    return run.march().isCut() && upPa < run.march().upstreamPascals() - HELD_PA ? held(i) : run;
+  }
+
+  private LineRun held(int i) {
+    return LineRun.held(
+        plan.lines().get(i),
+        mixed.fills().get(i),
+        solved.pressurePa(layout.from(i)),
+        solved.pressurePa(layout.to(i)));
   }
 
   Gathering.Mixed mixed() {

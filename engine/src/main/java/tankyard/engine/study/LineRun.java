@@ -9,6 +9,7 @@ import tankyard.engine.fluids.LiquidState;
 import tankyard.engine.lease.Service;
 import tankyard.engine.pipes.ControlPoint;
 import tankyard.engine.pipes.FlowState;
+import tankyard.engine.pipes.HeldMarch;
 import tankyard.engine.pipes.LineAtFlow;
 import tankyard.engine.pipes.LineCooling;
 import tankyard.engine.pipes.LinePoint;
@@ -65,6 +66,26 @@ public record LineRun(
         atFlow.march(downstreamPa),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** Of a line whose crest holds it at rest between its ends' pressures. */
+  static LineRun held(LaidLine laid, LineFill fill, double startPa, double endPa) {
+    LineAtFlow still = fill.at(0);
+    double pascalsPerM = fill.liquid().liquid().staticPascals(1);
+    return new LineRun(
+        laid,
+        0,
+        "held by its crest: nothing gets over it",
+        fill,
+        endPa,
+        new HeldMarch(still.march(endPa), pascalsPerM, startPa, endPa),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** Whether its crest holds it at rest. */
+  public boolean isHeld() {
+    return march instanceof HeldMarch;
   }
 
   /** The same line at the same rate, marched from another pressure. */

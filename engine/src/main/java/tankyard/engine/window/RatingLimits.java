@@ -1,9 +1,11 @@
 package tankyard.engine.window;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import tankyard.engine.lease.Separator;
 import tankyard.engine.study.CaseStudy;
 import tankyard.engine.study.GatheringState;
@@ -18,6 +20,10 @@ import tankyard.engine.working.Working;
 /** The most the gauge may read before a flow line passes its rating, with oil inside. */
 final class RatingLimits {
   private static final double TRIAL_PA = Unit.PSI.toSi(50);
+
+  /** So much that no crest keeps the gauge's pressure from a line. */
+  private static final double DROWNED_PA = Unit.PSI.toSi(5000);
+
   private static final double SAME_PA = 10;
   private static final int MOST_TRIES = 8;
   private static final Source SOURCE =
@@ -33,10 +39,13 @@ final class RatingLimits {
   }
 
   List<PressureLimit> all() {
+    if (!study.hasGas()) {
+      return withoutThoseOverAnyway(at(DROWNED_PA));
+    }
     double trialPa = TRIAL_PA;
     List<PressureLimit> found = at(trialPa);
     // With gas what the lines add depends on the reading: the governing limit is sought.
-    for (int i = 0; i < MOST_TRIES && study.hasGas() && !found.isEmpty(); i++) {
+    for (int i = 0; i < MOST_TRIES && !found.isEmpty(); i++) {
       double governing =
           found.stream().mapToDouble(l -> l.gauge().value().pascals()).min().orElseThrow();
       double next = Math.max(0, governing);
@@ -47,6 +56,20 @@ final class RatingLimits {
       found = at(trialPa);
     }
     return found;
+  }
+
+  /**
+   * A line that its own crest presses past its rating with no reading at all is none of the gauge's
+   * limits; it is a finding.
+   */
+  private List<PressureLimit> withoutThoseOverAnyway(List<PressureLimit> limits) {
+    Set<String> over = new HashSet<>();
+    for (LineRun run : study.gatheringAt(Map.of(separator.id(), 0.0)).runs()) {
+      run.rating()
+          .filter(r -> run.march().isCut() && run.highestPa() > r.value().pascals())
+          .ifPresent(r -> over.add(run.laid().id()));
+    }
+    return limits.stream().filter(l -> !over.contains(l.thingId())).toList();
   }
 
   private List<PressureLimit> at(double trialPa) {

@@ -44,7 +44,8 @@ final class LineSection {
             "Rate and speed are of the case in which the line loses most, and so is the working. A"
                 + " line that one well has to itself is taken at the top of the pump's stroke. A"
                 + " star marks a pressure above the pipe's rating. Where a crest is named, the line"
-                + " past it runs part full."
+                + " past it runs part full; with no rate beside it, the crest holds the line and"
+                + " nothing gets over it."
                 + section.strokesMet()));
     SharedLineTable.of(draft, lines).ifPresent(blocks::add);
     SharedLineTable.words(draft).ifPresent(blocks::add);
