@@ -86,6 +86,10 @@ public final class LineRows {
             "As cold as the ground where no well's temperature is typed.",
             r -> Optional.of(r.temperatures().start()))
         .plain("Warm at its end", "Of the liquid there.", r -> Optional.of(r.temperatures().end()))
+        .plain(
+            "Pipe rated at",
+            "The warmest that can stand in it; for a leg, the warmest that comes into its vessel.",
+            r -> Optional.of(r.temperatures().rated()))
         .maybe(
             "Cools over",
             "Over this length the difference to the ground falls to 37 %.",

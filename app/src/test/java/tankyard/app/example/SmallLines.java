@@ -54,6 +54,7 @@ final class SmallLines {
                 Temperature.ofFahrenheit(45),
                 Temperature.ofFahrenheit(45),
                 Temperature.ofFahrenheit(45),
+                Temperature.ofFahrenheit(45),
                 Optional.empty()))
         .profile(LineProfile.of(leg ? legPoints() : slope()))
         .build();

@@ -93,8 +93,8 @@ public final class CaseReport {
   }
 
   /**
-   * A line that serves two tanks shows the harder of the two. Its pipe is rated as warm as what
-   * comes into the vessel: how much that cools there is not worked out.
+   * A line that serves two tanks shows the harder of the two. Its pipe is rated as warm as the
+   * warmest that comes into the vessel: how much that cools there is not worked out.
    */
   private static void addHarder(LegRun leg, double warmestK, Map<String, LineRun> runs) {
     for (LineRun run : leg.runs()) {

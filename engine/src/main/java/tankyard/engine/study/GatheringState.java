@@ -88,12 +88,17 @@ public final class GatheringState {
     return Downstream.of(layout, plan.lines(), solved, wells);
   }
 
-  /** The warmest end of any line that comes into a vessel, K; empty where none does. */
+  /** The warmest of what flows into a vessel, as warm as it gets there, K; empty without any. */
   OptionalDouble warmestInto(String vesselId) {
     return runs.stream()
-        .filter(r -> r.laid().line().touches(vesselId))
-        .mapToDouble(r -> r.fill().warmestK())
+        .filter(r -> r.flow() != 0)
+        .filter(r -> lastJoint(r).equals(vesselId))
+        .mapToDouble(r -> r.flow() > 0 ? r.fill().endK() : r.fill().startK())
         .max();
+  }
+
+  private static String lastJoint(LineRun run) {
+    return run.flow() > 0 ? run.laid().line().to() : run.laid().line().from();
   }
 
   /** In drawn order. */

@@ -223,6 +223,7 @@ public record LineRun(
         liquid().temperature(),
         fill.start(),
         fill.end(),
+        fill.warmest(),
         fill.cooling().filter(LineCooling::losesHeat).map(LineCooling::length));
   }
 

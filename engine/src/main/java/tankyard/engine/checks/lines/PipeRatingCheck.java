@@ -57,7 +57,9 @@ public final class PipeRatingCheck implements Check {
                 + psi.value()
                 + "; its pipe is rated "
                 + psi.limit()
-                + " at its temperature with "
+                + " at "
+                + Versus.print(line.temperatures().rated(), Unit.FAHRENHEIT, 0)
+                + " with "
                 + inside(line.service())
                 + " inside.",
             SOURCE)

@@ -55,7 +55,7 @@ final class ColdSection {
     if (pairs.isEmpty()) {
       blocks.add(table("Lines", lines, only(Season.SUMMER), only(Season.WINTER)));
     }
-    blocks.add(new Block.Words(compared(pairs) + words()));
+    blocks.add(new Block.Words(compared(pairs) + words() + LegsRated.words(draft)));
     return blocks;
   }
 
