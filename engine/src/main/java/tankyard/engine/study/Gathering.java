@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import tankyard.engine.fluids.FluidModel;
 import tankyard.engine.fluids.LiquidState;
@@ -65,9 +67,10 @@ final class Gathering {
     this.coldest = heads(wells.values()).reduce(ground, Math::min);
     this.warmest = heads(wells.values()).reduce(ground, Math::max);
     this.wells = layout.joints().stream().map(wells::get).toArray(WellFlow[]::new);
+    Map<String, String> onlyWells = plan.onlyWells(making(wells));
     this.ownWell =
         plan.lines().stream()
-            .map(line -> plan.onlyWell(line.id()).map(wells::get).orElse(null))
+            .map(line -> wells.get(onlyWells.getOrDefault(line.id(), "")))
             .toArray(WellFlow[]::new);
     inflow = new double[this.wells.length];
     for (int j = 0; j < inflow.length; j++) {
@@ -76,6 +79,13 @@ final class Gathering {
     this.gas = gas;
     averageCut = averageCut(wells.values());
     averageGas = averageGas(wells.values());
+  }
+
+  private static Set<String> making(Map<String, WellFlow> wells) {
+    return wells.entrySet().stream()
+        .filter(e -> e.getValue().makesSomething())
+        .map(Map.Entry::getKey)
+        .collect(Collectors.toSet());
   }
 
   /** Temperatures of what leaves the wells, K, as far as they are known. */

@@ -1,9 +1,9 @@
 package tankyard.engine.study;
 
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jgrapht.Graph;
@@ -31,7 +31,6 @@ final class GatheringPlan {
   private final Layout layout;
   private final List<String> wellIds;
   private final List<Thing> cutOff;
-  private final Map<String, String> onlyWell;
 
   /** Lines without which some well has no way to any vessel. */
   private final Set<String> bridges;
@@ -59,15 +58,8 @@ final class GatheringPlan {
             .filter(t -> t instanceof Well || gathersOrStandsAlone(t, laid))
             .toList();
     layout = layout(List.copyOf(joints), vessels);
-    Set<String> wells = Set.copyOf(wellIds);
-    if (layout.isTree()) {
-      bridges = lineIds();
-      onlyWell = OwnLines.ofTree(layout, wells).byLine();
-    } else {
-      Graph<String, String> toAnyVessel = toAnyVessel();
-      bridges = new BiconnectivityInspector<>(toAnyVessel).getBridges();
-      onlyWell = OwnLines.of(layout, toAnyVessel, wells).byLine();
-    }
+    bridges =
+        layout.isTree() ? lineIds() : new BiconnectivityInspector<>(toAnyVessel()).getBridges();
   }
 
   /** A tee on a leg or on a water return gathers nothing. */
@@ -162,8 +154,23 @@ final class GatheringPlan {
     return bridges.contains(lines.get(line).id());
   }
 
-  /** The one well whose liquid can pass a line; empty where several can. */
-  Optional<String> onlyWell(String lineId) {
-    return Optional.ofNullable(onlyWell.get(lineId));
+  /**
+   * The one well whose liquid can pass a line, by the line; a line that several share is not in it.
+   * Wells that make nothing share nothing; behind them alone a line is theirs.
+   *
+   * @param making wells that make something
+   */
+  Map<String, String> onlyWells(Set<String> making) {
+    Map<String, String> found = new HashMap<>(ownLines(Set.copyOf(wellIds)));
+    found.putAll(ownLines(making));
+    return found;
+  }
+
+  private Map<String, String> ownLines(Set<String> wells) {
+    OwnLines own =
+        layout.isTree()
+            ? OwnLines.ofTree(layout, wells)
+            : OwnLines.of(layout, toAnyVessel(), wells);
+    return own.byLine();
   }
 }

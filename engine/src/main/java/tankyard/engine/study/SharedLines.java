@@ -40,6 +40,7 @@ final class SharedLines {
   private final RateSteps steps;
   private final TimerBanks banks;
 
+  /** Those that make something: the others share nothing. */
   private final List<WellFlow> wells;
 
   /** Wells whose way takes each line, all by number. */
@@ -63,7 +64,8 @@ final class SharedLines {
     this.together = new RunningTogether[lines];
     this.behind = Stream.generate(BitSet::new).limit(lines).toArray(BitSet[]::new);
     this.before = Stream.generate(BitSet::new).limit(lines).toArray(BitSet[]::new);
-    this.wells = state.wellIds().stream().map(study::well).toList();
+    this.wells =
+        state.wellIds().stream().map(study::well).filter(WellFlow::makesSomething).toList();
     for (int well = 0; well < wells.size(); well++) {
       follow(well);
     }
@@ -75,7 +77,7 @@ final class SharedLines {
 
   private void follow(int well) {
     int last = NONE;
-    for (int line : state.lineNumbersOf(state.wellIds().get(well))) {
+    for (int line : state.lineNumbersOf(wells.get(well).well().id())) {
       behind[line].set(well);
       if (last != NONE) {
         before[line].set(last);

@@ -64,6 +64,11 @@ record WellFlow(
     return oil() + water();
   }
 
+  /** Whether anything comes down its line. */
+  boolean makesSomething() {
+    return whileRunning() > 0;
+  }
+
   /** What it makes while it runs, whatever the case says. */
   double pumped() {
     return (oilDay + waterDay) * running;
