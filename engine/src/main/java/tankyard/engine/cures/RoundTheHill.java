@@ -2,12 +2,14 @@ package tankyard.engine.cures;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import tankyard.engine.lease.Lease;
 import tankyard.engine.lease.Line;
 import tankyard.engine.study.LineRun;
 import tankyard.engine.units.Figures;
 import tankyard.engine.units.Length;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.window.PressureLimit;
 
@@ -32,7 +34,7 @@ final class RoundTheHill {
   static Optional<String> of(CureSite site, Trial trial, Trial.Worked today) {
     return site.window()
         .least()
-        .filter(least -> least.kind() == PressureLimit.Kind.CREST)
+        .filter(least -> least.crest().isPresent())
         .flatMap(
             least ->
                 site.leg(least).stream()
@@ -56,24 +58,37 @@ final class RoundTheHill {
         + "; every foot lower at the crest is 0.4331 psi x the gravity of the brine.";
   }
 
-  /** What sets the least once that crest is gone. */
+  /** What sets the least once no crest is left, and which are left once this one is gone. */
   private String saves() {
-    double now = crest.gauge().value().toPsi();
     return site.window().needed().stream()
-        .filter(l -> l != crest)
+        .filter(l -> l.crest().isEmpty())
         .findFirst()
-        .map(
-            next ->
-                "Without that crest, the leg as long as it is, the least would be "
-                    + psi(next.gauge().value().toPsi())
-                    + " instead of "
-                    + psi(now)
-                    + " ("
-                    + next.name()
-                    + "): no way round saves more than "
-                    + psi(now - next.gauge().value().toPsi())
-                    + ".")
+        .map(floor -> othersAbove(floor) + saves(floor))
         .orElse("");
+  }
+
+  private String saves(PressureLimit floor) {
+    return "Without a crest, the leg as long as it is, the least would be "
+        + psi(floor.gauge().value().toPsi())
+        + " ("
+        + floor.name()
+        + ") instead of "
+        + psi(crest.gauge().value().toPsi())
+        + ": no way round saves more than "
+        + psi(crest.gauge().value().toPsi() - floor.gauge().value().toPsi())
+        + ".";
+  }
+
+  private String othersAbove(PressureLimit floor) {
+    List<String> others =
+        site.window().needed().stream()
+            .filter(l -> l.crest().isPresent() && !l.name().equals(crest.name()))
+            .filter(l -> l.gauge().value().pascals() > floor.gauge().value().pascals())
+            .map(l -> "the " + l.name() + " with " + psi(l.gauge().value().toPsi()))
+            .toList();
+    return others.isEmpty()
+        ? ""
+        : "Once round that crest there remain " + String.join(", ", others) + ". ";
   }
 
   private double psiForDetour() {
@@ -100,7 +115,8 @@ final class RoundTheHill {
     return lease.with(line.withLength(Optional.of(Length.ofFeet(feet))));
   }
 
+  /** Up, as every least is shown; and what a way round saves is at most that. */
   private static String psi(double psi) {
-    return Figures.significant(psi, 3) + " psi";
+    return Figures.decimals(Rounding.UP.round(psi, 1), 1) + " psi";
   }
 }

@@ -26,7 +26,8 @@ import tankyard.engine.working.Working;
  * What the gauge must at least read in one case, so that the design water gets into the tank: over
  * the tank's inlet or against its full level, and over every high point on the way with the line
  * loss only that far. Past a high point the line runs part full and its fall pulls nothing, so the
- * largest of these holds.
+ * largest of these holds. Where the tank lies so low that its leg would pull, the start of the leg
+ * is such a point too, whatever way the leg takes.
  */
 final class LeastLimits {
   private static final Source SOURCE =
@@ -55,7 +56,7 @@ final class LeastLimits {
     for (LegRun leg : study.waterLegs(separator)) {
       found.add(atTank(leg));
       leg.highPoints().forEach(high -> found.add(atHighPoint(leg, high)));
-      if (leg.crestLine().isPresent() && leg.controlM() == leg.startM()) {
+      if (fallsToTheTank(leg)) {
         found.add(atStart(leg));
       }
     }
@@ -89,13 +90,20 @@ final class LeastLimits {
         high.frictionPa());
   }
 
+  /** More than the line loses: then the liquid has at least to get out of the separator. */
+  private boolean fallsToTheTank(LegRun leg) {
+    double upPa = study.brine().liquid().staticPascals(leg.endM() - leg.startM());
+    return upPa + leg.wholeFrictionPa() < 0;
+  }
+
   private PressureLimit atStart(LegRun leg) {
     LineRun first = leg.runs().get(0);
+    boolean governs = leg.crestLine().isPresent() && leg.controlM() == leg.startM();
     return limit(
         leg,
         PressureLimit.Kind.CREST,
         first.laid().id(),
-        "the start of " + first.laid().line().name() + ", which falls all the way",
+        "the start of " + first.laid().line().name() + (governs ? ", which falls all the way" : ""),
         Optional.empty(),
         leg.startM(),
         0);

@@ -72,19 +72,33 @@ final class LowerLeast {
         bigger.leastPsi());
   }
 
+  /** A trench ends at whatever asks for the next most, a way round at what is no crest. */
   private void hill(double psiPerFoot) {
-    if (least.kind() != PressureLimit.Kind.CREST) {
+    if (least.crest().isEmpty()) {
       return;
     }
-    String foot = Versus.print(psiPerFoot, Unit.PSI, 2);
-    String other =
-        window.needed().stream()
-            .filter(l -> !l.name().equals(least.name()))
-            .findFirst()
-            .map(l -> ", down to " + LimitName.reading(l) + " (" + l.name() + ")")
+    Optional<PressureLimit> next =
+        window.needed().stream().filter(l -> !l.name().equals(least.name())).findFirst();
+    String round =
+        next.filter(l -> l.crest().isPresent())
+            .flatMap(l -> floor())
+            .map(l -> "; round every crest, " + downTo(l))
             .orElse("");
     ways.add(
-        "Go round the hill, or trench deeper at the crest: " + foot + " less a foot" + other + ".");
+        "Go round the hill, or trench deeper at the crest: "
+            + Versus.print(psiPerFoot, Unit.PSI, 2)
+            + " less a foot"
+            + next.map(l -> ", " + downTo(l)).orElse("")
+            + round
+            + ".");
+  }
+
+  private Optional<PressureLimit> floor() {
+    return window.needed().stream().filter(l -> l.crest().isEmpty()).findFirst();
+  }
+
+  private static String downTo(PressureLimit limit) {
+    return "down to " + LimitName.reading(limit) + " (" + limit.name() + ")";
   }
 
   /** A full tank gives back no more than the height of its inlet over the overflow. */
