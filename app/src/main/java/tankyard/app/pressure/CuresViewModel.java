@@ -158,6 +158,15 @@ public final class CuresViewModel {
   }
 
   private String levels(TankLevels tank) {
+    if (tank.heldOnTheWay()) {
+      return "The level in "
+          + tank.tankName()
+          + " does not count: "
+          + tank.onTheWay().orElseThrow()
+          + " asks for "
+          + least(tank.asDrawn())
+          + " whatever stands in it.";
+    }
     String each =
         tank.levels().stream()
             .map(at -> least(at.gauge()) + " " + at.words())

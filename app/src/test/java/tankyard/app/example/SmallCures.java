@@ -17,6 +17,30 @@ public final class SmallCures {
   private SmallCures() {}
 
   public static List<CureBook> books() {
+    return books(
+        new TankLevels(
+            "WT1",
+            "Water tank",
+            false,
+            Pressure.ofPsi(14.5),
+            List.of(
+                new TankLevels.AtLevel("half full", Length.ofFeet(7), Pressure.ofPsi(11.2), false)),
+            Optional.empty()));
+  }
+
+  /** The same behind a hill. */
+  public static List<CureBook> heldByTheCrest() {
+    return books(
+        new TankLevels(
+            "WT1",
+            "Water tank",
+            false,
+            Pressure.ofPsi(14.5),
+            List.of(new TankLevels.AtLevel("full", Length.ofFeet(14), Pressure.ofPsi(14.5), true)),
+            Optional.of("the crest 126 ft out on Line 6")));
+  }
+
+  private static List<CureBook> books(TankLevels levels) {
     return List.of(
         new CureBook(
             "S1",
@@ -56,15 +80,7 @@ public final class SmallCures {
                     List.of(),
                     Pressure.ofPsi(0),
                     Optional.empty())),
-            Optional.of(
-                new TankLevels(
-                    "WT1",
-                    "Water tank",
-                    false,
-                    Pressure.ofPsi(14.5),
-                    List.of(
-                        new TankLevels.AtLevel(
-                            "half full", Length.ofFeet(7), Pressure.ofPsi(11.2), false)))),
+            Optional.of(levels),
             "USD"));
   }
 

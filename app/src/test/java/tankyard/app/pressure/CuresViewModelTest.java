@@ -39,6 +39,21 @@ class CuresViewModelTest {
   }
 
   @Test
+  void whereTheWayToTheTankSetsTheLeastNoLevelIsListed() {
+    CureService service =
+        new CureService(
+            desk.store, (l, cancel) -> SmallCures.heldByTheCrest(), Runnable::run, Runnable::run);
+    CuresViewModel held = new CuresViewModel(desk.selection, desk.view, service);
+    held.ask();
+
+    assertThat(held.othersProperty().get())
+        .contains(
+            "The level in Water tank does not count: the crest 126 ft out on Line 6 asks for 14.5"
+                + " psi whatever stands in it.")
+        .doesNotContain("filled from below");
+  }
+
+  @Test
   void followsTheUnits() {
     model.ask();
     desk.view.unitsProperty().set(UnitSystem.METRIC);

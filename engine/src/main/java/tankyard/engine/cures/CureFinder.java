@@ -84,6 +84,7 @@ public final class CureFinder {
     List<String> ways = new ArrayList<>(OtherWays.of(site));
     RoundTheHill.of(site, trial, today).ifPresent(ways::add);
     GunBarrelInstead.of(site, trial, today).ifPresent(ways::add);
+    TankReaches.leftOut(site).ifPresent(ways::add);
     return ways;
   }
 

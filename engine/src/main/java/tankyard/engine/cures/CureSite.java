@@ -1,5 +1,6 @@
 package tankyard.engine.cures;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.catalog.Catalog;
@@ -37,10 +38,22 @@ record CureSite(Separator separator, Window window, List<CaseStudy> cases) {
     return window.least().flatMap(this::leg);
   }
 
+  /** What the tank alone asks for, the hardest of them. */
+  Optional<PressureLimit> atTank() {
+    return window.needed().stream()
+        .filter(l -> l.kind() != PressureLimit.Kind.CREST)
+        .max(Comparator.comparingDouble(l -> l.gauge().value().toPsi()));
+  }
+
   /** The leg a limit from below comes from. */
   Optional<LegRun> leg(PressureLimit limit) {
     return study(limit.caseId()).waterLegs(separator).stream()
         .filter(leg -> leg.runs().stream().anyMatch(r -> r.laid().id().equals(limit.thingId())))
         .findFirst();
+  }
+
+  /** A limit on the way of a leg, in the middle of a sentence. */
+  static String named(PressureLimit limit) {
+    return limit.crest().isPresent() ? "the " + limit.name() : limit.name();
   }
 }

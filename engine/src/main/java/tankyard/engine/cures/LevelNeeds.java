@@ -13,32 +13,30 @@ import tankyard.engine.window.PressureLimit;
 
 /**
  * The least against the water tank's level, the tank filled from below: a lower level asks for
- * less, as far as no crest on the way asks for more. Line loss, valve and margin stay as they are.
+ * less, as far as no crest on the way asks for more. The pump lets it fall no lower than where it
+ * stops. Line loss, valve and margin stay as they are.
  */
 final class LevelNeeds {
   private final LegRun leg;
   private final PressureLimit atTank;
+  private final Optional<PressureLimit> onTheWay;
   private final double crestPsi;
 
-  private LevelNeeds(LegRun leg, PressureLimit atTank, double crestPsi) {
+  private LevelNeeds(LegRun leg, PressureLimit atTank, Optional<PressureLimit> onTheWay) {
     this.leg = leg;
     this.atTank = atTank;
-    this.crestPsi = crestPsi;
+    this.onTheWay = onTheWay;
+    this.crestPsi = onTheWay.map(l -> l.gauge().value().toPsi()).orElse(Double.NEGATIVE_INFINITY);
   }
 
   /** Empty where no leg leads to a tank. */
   static Optional<TankLevels> of(CureSite site) {
-    List<PressureLimit> needed = site.window().needed();
-    double crestPsi =
-        needed.stream()
+    Optional<PressureLimit> onTheWay =
+        site.window().needed().stream()
             .filter(l -> l.kind() == PressureLimit.Kind.CREST)
-            .mapToDouble(l -> l.gauge().value().toPsi())
-            .max()
-            .orElse(Double.NEGATIVE_INFINITY);
-    return needed.stream()
-        .filter(l -> l.kind() != PressureLimit.Kind.CREST)
-        .max(Comparator.comparingDouble(l -> l.gauge().value().toPsi()))
-        .flatMap(tank -> site.leg(tank).map(leg -> new LevelNeeds(leg, tank, crestPsi).levels()));
+            .max(Comparator.comparingDouble(l -> l.gauge().value().toPsi()));
+    return site.atTank()
+        .flatMap(tank -> site.leg(tank).map(leg -> new LevelNeeds(leg, tank, onTheWay).levels()));
   }
 
   private TankLevels levels() {
@@ -47,12 +45,21 @@ final class LevelNeeds {
     double inlet = drawnSo ? tank.inletHeight().toFeet() : TankCures.LOW.toFeet();
     double full = tank.overflowHeight().toFeet();
     double ends = drawnSo ? Math.max(inlet, full) : tank.inletHeight().toFeet();
+    double pumpOff = Math.min(full, Math.max(inlet, leg.pumpOff().toFeet()));
     List<TankLevels.AtLevel> levels = new ArrayList<>();
-    levels.add(at("empty", Math.min(inlet, full), ends));
-    levels.add(at("half full", full / 2, ends));
+    levels.add(at("at pump-off", pumpOff, ends));
+    if (pumpOff < full / 2) {
+      levels.add(at("half full", full / 2, ends));
+    }
     levels.add(at("full", full, ends));
     double asDrawn = Math.max(crestPsi, atTank.gauge().value().toPsi());
-    return new TankLevels(tank.id(), tank.name(), drawnSo, Pressure.ofPsi(asDrawn), levels);
+    return new TankLevels(
+        tank.id(),
+        tank.name(),
+        drawnSo,
+        Pressure.ofPsi(asDrawn),
+        levels,
+        onTheWay.map(CureSite::named));
   }
 
   /**

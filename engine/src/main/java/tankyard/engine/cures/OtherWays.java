@@ -45,7 +45,8 @@ final class OtherWays {
         + psi(psi)
         + " at the design "
         + Figures.significant(rate.toBarrelsPerDay(), 3)
-        + " bbl/d, "
+        + " bbl/d"
+        + (leg.isShared() ? " while the other separators send theirs, " : ", ")
         + Figures.significant(horsepower, 2)
         + " hp at the shaft. The wells then feel only the separator's own pressure; it needs power,"
         + " a suction tank or a level switch, and a way for the water when it stops.";

@@ -14,8 +14,8 @@ import tankyard.engine.units.Pressure;
  * @param setting gauge reading with no oil flowing that is to do it
  * @param times design water rates, over today's
  * @param needs what the gauge must read at some distances, the tank full
- * @param drained how much less an empty tank asks for; nothing where the leg goes over its top
- * @param crest the high point that sets the least on the way as it is drawn, whatever lies beyond
+ * @param drained how much less it asks for at pump-off; nothing where the leg goes over its top
+ * @param crest what sets the least on the way as it is drawn, whatever lies beyond
  */
 public record TankReach(
     String pipeId,

@@ -1,7 +1,6 @@
 package tankyard.engine.cures;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import tankyard.engine.catalog.NextSize;
@@ -43,19 +42,39 @@ final class TankReaches {
     this.gaugePsi = gaugePsi;
   }
 
-  /** Nothing where no leg leads to a tank, or no setting works and none is typed. */
+  /**
+   * Nothing where no leg leads to a tank, where no setting works and none is typed, or where others
+   * send through the leg.
+   */
   static List<TankReach> of(CureSite site) {
-    Optional<PressureLimit> tank =
-        site.window().needed().stream()
-            .filter(l -> l.kind() != PressureLimit.Kind.CREST)
-            .max(Comparator.comparingDouble(l -> l.gauge().value().toPsi()));
-    Optional<Pressure> gauge = site.window().setting().map(s -> s.gauge());
-    if (tank.isEmpty() || gauge.isEmpty()) {
-      return List.of();
-    }
-    return site.leg(tank.get())
-        .map(leg -> new TankReaches(site, tank.get(), leg, gauge.get().toPsi()).all())
+    return site.atTank()
+        .flatMap(
+            tank ->
+                site.leg(tank)
+                    .filter(leg -> !leg.isShared())
+                    .flatMap(
+                        leg -> gauge(site).map(psi -> new TankReaches(site, tank, leg, psi).all())))
         .orElse(List.of());
+  }
+
+  /** Why it is left out where others send through the leg. */
+  static Optional<String> leftOut(CureSite site) {
+    return site.atTank()
+        .flatMap(site::leg)
+        .filter(leg -> leg.isShared() && gauge(site).isPresent())
+        .map(
+            leg ->
+                "How far "
+                    + leg.tank().name()
+                    + " can go is left out: "
+                    + String.join(" and ", leg.sharedLines())
+                    + (leg.sharedLines().size() == 1 ? " carries" : " carry")
+                    + " what other separators send too, and how much of a longer leg they"
+                    + " would share is not known. Draw it, and see.");
+  }
+
+  private static Optional<Double> gauge(CureSite site) {
+    return site.window().setting().map(s -> s.gauge().toPsi());
   }
 
   private List<TankReach> all() {
@@ -80,7 +99,8 @@ final class TankReaches {
     }
     List<TankReach.AtDistance> needs = new ArrayList<>();
     for (double feet : FEET) {
-      double psi = withoutLine(1) + Unit.PSI.fromSi(lossPa(pipe, leg.rate(), feet));
+      double line = Unit.PSI.fromSi(lossPa(pipe, leg.rate(), feet));
+      double psi = Math.max(withoutLine(1) + line, outOfTheSeparator(1));
       needs.add(new TankReach.AtDistance(Length.ofFeet(feet), Pressure.ofPsi(psi)));
     }
     return new TankReach(
@@ -89,10 +109,26 @@ final class TankReaches {
 
   /** Everything but the line's loss. */
   private double withoutLine(double times) {
-    return atTank.lift().toPsi() + atTank.valve().toPsi() * times * times + atTank.margin().toPsi();
+    return atTank.lift().toPsi() + valveAndMargin(times);
+  }
+
+  /** A tank that lies low pulls nothing: the start of the leg asks for as much, however short. */
+  private double outOfTheSeparator(double times) {
+    return site.window().needed().stream()
+        .filter(l -> l.kind() == PressureLimit.Kind.CREST && l.crest().isEmpty())
+        .mapToDouble(l -> l.lift().toPsi() + valveAndMargin(times))
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private double valveAndMargin(double times) {
+    return atTank.valve().toPsi() * times * times + atTank.margin().toPsi();
   }
 
   private Optional<Length> longest(Pipe pipe, double times) {
+    if (gaugePsi < outOfTheSeparator(times)) {
+      return Optional.empty();
+    }
     double budget = Unit.PSI.toSi(gaugePsi - withoutLine(times));
     double rate = leg.rate() * times;
     double fittings = lossPa(pipe, rate, 0);
@@ -115,12 +151,15 @@ final class TankReaches {
     return LineLaw.of(run).friction(liquid).drop(rate).pascals();
   }
 
-  /** A tank filled from below asks for less while it is empty. */
+  /** A tank filled from below asks for less while it stands where the pump stops. */
   private Pressure drained() {
     Tank tank = leg.tank();
     double feet =
         tank.entry() == Tank.Entry.BOTTOM
-            ? Math.max(0, tank.overflowHeight().toFeet() - tank.inletHeight().toFeet())
+            ? Math.max(
+                0,
+                tank.overflowHeight().toFeet()
+                    - Math.max(tank.inletHeight().toFeet(), leg.pumpOff().toFeet()))
             : 0;
     return Pressure.psiFromPascals(leg.liquid().liquid().staticPascals(Unit.FOOT.toSi(feet)));
   }
@@ -129,6 +168,6 @@ final class TankReaches {
     return site.window()
         .least()
         .filter(l -> l.kind() == PressureLimit.Kind.CREST)
-        .map(PressureLimit::name);
+        .map(CureSite::named);
   }
 }

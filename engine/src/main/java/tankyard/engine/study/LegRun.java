@@ -19,6 +19,8 @@ import tankyard.engine.units.Length;
  */
 public record LegRun(
     List<LineRun> runs, Tank tank, double rate, String rateWords, LiquidState liquid, double endM) {
+  private static final double OWN_RATE = 1e-9;
+
   public LegRun {
     runs = List.copyOf(runs);
   }
@@ -53,6 +55,24 @@ public record LegRun(
       pressure = run.march().upstreamPascals();
     }
     return new LegRun(runs, tank, rate, words, liquid, endM);
+  }
+
+  /** Whether other vessels send through some of its lines. */
+  public boolean isShared() {
+    return !sharedLines().isEmpty();
+  }
+
+  /** Names of the lines other vessels send through too. */
+  public List<String> sharedLines() {
+    return runs.stream()
+        .filter(r -> Math.abs(r.flow()) > rate * (1 + OWN_RATE))
+        .map(r -> r.laid().line().name())
+        .toList();
+  }
+
+  /** Level of its tank at which the pump stops. */
+  public Length pumpOff() {
+    return Storage.pumpOff(tank);
   }
 
   /** Gauge pressure the leg needs at its start. */

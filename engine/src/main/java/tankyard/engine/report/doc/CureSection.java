@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import tankyard.engine.cures.CureBook;
 import tankyard.engine.cures.CureResult;
-import tankyard.engine.cures.TankLevels;
 import tankyard.engine.cures.TankReach;
 import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
@@ -65,8 +64,7 @@ final class CureSection {
       blocks.add(needs());
       blocks.add(new Block.Words(reachWords()));
     }
-    book.levels().map(this::levels).ifPresent(blocks::add);
-    book.levels().map(this::levelWords).ifPresent(words -> blocks.add(new Block.Words(words)));
+    book.levels().map(tank -> LevelBlocks.of(draft, tank)).ifPresent(blocks::addAll);
     return new Section("What would help " + book.separatorName(), blocks);
   }
 
@@ -183,46 +181,18 @@ final class CureSection {
         draft.head("Least gauge reading at the design rate", Figure.READING), columns, rows);
   }
 
-  private Block levels(TankLevels tank) {
-    List<List<String>> rows = new ArrayList<>();
-    for (TankLevels.AtLevel at : tank.levels()) {
-      rows.add(
-          List.of(
-              at.words(),
-              draft.digits(Figure.HEIGHT, at.level()),
-              reading(Optional.of(at.gauge()), Rounding.UP),
-              at.crest() ? "the crest" : "the tank"));
-    }
-    return new Block.Table(
-        "Least gauge reading by the level in " + tank.tankName() + ", filled from below",
-        List.of(
-            text("tank"),
-            number(draft.head("level", Figure.HEIGHT)),
-            number(draft.head("least", Figure.READING)),
-            text("set by")),
-        rows);
-  }
-
-  private String levelWords(TankLevels tank) {
-    return tank.drawnSo()
-        ? "The window counts the tank full. Without its check valve it runs back through the leg."
-        : "As it is drawn, filled over its top, it asks for "
-            + Figure.READING.words(tank.asDrawn(), draft.units(), Rounding.UP)
-            + " at any level. Filled from below it needs a check valve.";
-  }
-
   private String reachWords() {
     TankReach reach = book.reaches().get(0);
     String drained =
         reach.drained().toPsi() > 0
-            ? " An empty tank asks for " + draft.words(Figure.READING, reach.drained()) + " less."
+            ? " At pump-off it asks for " + draft.words(Figure.READING, reach.drained()) + " less."
             : "";
     String crest =
         reach
             .crest()
             .map(
                 c ->
-                    " On the way as it is drawn the "
+                    " On the way as it is drawn "
                         + c
                         + " sets the least, however near the tank stands beyond it.")
             .orElse("");
