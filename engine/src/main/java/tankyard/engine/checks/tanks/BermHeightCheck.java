@@ -7,6 +7,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 import tankyard.engine.working.Source;
 
@@ -30,7 +31,8 @@ public final class BermHeightCheck implements Check {
   }
 
   private Finding finding(Evidence evidence, BermResult berm) {
-    Versus feet = Versus.of(berm.built().orElseThrow(), berm.needed().value(), Unit.FOOT, 2);
+    double needed = Rounding.UP.round(berm.needed().value().toFeet(), 2);
+    Versus feet = Versus.of(berm.built().orElseThrow().toFeet(), needed, Unit.FOOT, 2);
     return Finding.of(
             id(),
             Severity.FIX,

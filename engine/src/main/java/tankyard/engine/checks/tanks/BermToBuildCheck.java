@@ -7,6 +7,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Versus;
 import tankyard.engine.study.BermResult;
+import tankyard.engine.units.Rounding;
 import tankyard.engine.units.Unit;
 
 /** How high the berm that is drawn must be built. */
@@ -26,7 +27,7 @@ public final class BermToBuildCheck implements Check {
   }
 
   private Finding finding(Evidence evidence, BermResult berm) {
-    double needed = berm.needed().value().toFeet();
+    double needed = Rounding.UP.round(berm.needed().value().toFeet(), 2);
     return Finding.of(
             id(),
             Severity.NOTE,

@@ -27,7 +27,7 @@ class BermChecksTest {
 
     assertThat(found.severity()).isEqualTo(Severity.NOTE);
     assertThat(found.words())
-        .contains(String.format("%.2f ft", needed))
+        .contains(String.format("%.2f ft", Math.ceil(needed * 100) / 100))
         .contains("build it to 1.25 ft");
     assertThat(P3.with(HEIGHT, "2 ft").says("berm-height")).isFalse();
   }
