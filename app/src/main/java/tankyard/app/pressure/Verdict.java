@@ -63,6 +63,9 @@ record Verdict(Rounded rounded) {
   private String closed(Window window) {
     PressureLimit lower = window.least().orElseThrow();
     PressureLimit upper = window.most().orElseThrow();
+    if (upper.beyondAnyGauge()) {
+      return "No setting works: " + upper.whyNoGauge(rounded.unit()) + ".";
+    }
     double least = rounded.value(lower.gauge().value());
     double most = rounded.value(upper.gauge().value());
     if (least > most) {

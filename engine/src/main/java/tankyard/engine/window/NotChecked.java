@@ -8,8 +8,16 @@ import tankyard.engine.lease.Service;
 import tankyard.engine.study.Survey;
 
 /** Limits nobody typed: they neither pass nor govern, and they are said. */
-final class NotChecked {
+public final class NotChecked {
+  /** No limit of its own: it lowers a rating that is known. */
+  public static final String HEAT = "Heat on plastic pipe";
+
   private NotChecked() {}
+
+  /** What stands before the colon: "Relief valve: its setting is not known." */
+  public static String subject(String words) {
+    return words.substring(0, Math.max(words.indexOf(':'), 0));
+  }
 
   static List<String> of(Survey survey, Separator separator) {
     Lease lease = survey.lease();
@@ -49,7 +57,8 @@ final class NotChecked {
                         && l.pipe().material().weakensWithHeat());
     missing(
         untyped > 0 && plastic,
-        "Heat on plastic pipe: how warm the fluid of "
+        HEAT
+            + ": how warm the fluid of "
             + untyped
             + (untyped == 1 ? " well" : " wells")
             + " comes is not known. Its pipe is rated as cold as the ground.",

@@ -59,6 +59,30 @@ public record PressureLimit(
   }
 
   /**
+   * Whether it is passed even with nothing on the gauge: the way alone takes more than it leaves.
+   */
+  public boolean beyondAnyGauge() {
+    return kind.rounding == Rounding.DOWN && gauge.value().pascals() < 0;
+  }
+
+  /**
+   * Where it is: "no reading of the gauge would do for Trunk's pipe rating: the way alone loses
+   * ...".
+   */
+  public String whyNoGauge(Unit unit) {
+    String lifts = lift.pascals() > 0 ? " and lifts " + part(lift, unit) : "";
+    return "no reading of the gauge would do for "
+        + name
+        + ": the way alone loses "
+        + part(friction, unit)
+        + lifts;
+  }
+
+  private static String part(Pressure pressure, Unit unit) {
+    return Figures.decimals(pressure.in(unit), unit == Unit.PSI ? 1 : 0) + " " + unit.symbol();
+  }
+
+  /**
    * To which side its reading is rounded wherever it is shown: what must be reached never lower,
    * what must not be passed never higher than it was worked out.
    */

@@ -61,6 +61,15 @@ public record Window(
     return notValid.isPresent() ? Optional.empty() : setting;
   }
 
+  /** How many upper limits nobody typed: port and float of one pull are one limit. */
+  public long limitsNotKnown() {
+    return notChecked.stream()
+        .map(NotChecked::subject)
+        .filter(subject -> !subject.equals(NotChecked.HEAT))
+        .distinct()
+        .count();
+  }
+
   /** Whether some setting works, build-up included. */
   public boolean open() {
     return recommended.isPresent();

@@ -113,7 +113,9 @@ final class PlanResults {
   }
 
   private Badge most(PressureLimit limit) {
-    return new Badge(Badge.End.MOST, "gauge at most " + print(limit));
+    return new Badge(
+        Badge.End.MOST,
+        limit.beyondAnyGauge() ? "no gauge reading would do" : "gauge at most " + print(limit));
   }
 
   private String print(PressureLimit limit) {

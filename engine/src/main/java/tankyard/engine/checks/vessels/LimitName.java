@@ -19,6 +19,13 @@ final class LimitName {
     return limit.name().startsWith("crest") ? "the " + limit.name() : limit.name();
   }
 
+  /** For the middle of a sentence on the gauge: "at most 17.1 psi (Trunk's pipe rating)". */
+  static String most(PressureLimit limit) {
+    return limit.beyondAnyGauge()
+        ? limit.whyNoGauge(Unit.PSI)
+        : "at most " + reading(limit) + " (" + limit.name() + ")";
+  }
+
   /** What it sets the gauge to, rounded to its safe side as everywhere else: "17.1 psi". */
   static String reading(PressureLimit limit) {
     return reading(limit.gauge().value().toPsi(), limit.rounding(), USUAL_DECIMALS);

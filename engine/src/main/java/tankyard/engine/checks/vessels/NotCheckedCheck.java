@@ -10,14 +10,12 @@ import tankyard.engine.checks.NotTyped;
 import tankyard.engine.checks.Several;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.lease.GunBarrel;
+import tankyard.engine.window.NotChecked;
 import tankyard.engine.window.Window;
 
 /** Limits nobody typed: they neither pass nor govern, and that must be known. */
 public final class NotCheckedCheck implements Check {
   private static final String BOX = "stuffing box";
-
-  /** Has a finding of its own, pipe-heat-unknown, which names the lines. */
-  private static final String HEAT = "Heat on plastic pipe";
 
   @Override
   public String id() {
@@ -28,8 +26,11 @@ public final class NotCheckedCheck implements Check {
   public List<Finding> look(Evidence evidence) {
     List<Finding> found = new ArrayList<>();
     for (Window window : evidence.windows()) {
+      // Heat has a finding of its own, pipe-heat-unknown, which names the lines.
       List<String> unknown =
-          window.notChecked().stream().filter(w -> !subject(w).equals(HEAT)).toList();
+          window.notChecked().stream()
+              .filter(w -> !NotChecked.subject(w).equals(NotChecked.HEAT))
+              .toList();
       if (!unknown.isEmpty()) {
         found.add(finding(window, unknown));
       }
@@ -68,10 +69,10 @@ public final class NotCheckedCheck implements Check {
     List<String> boxes = unknown.stream().filter(NotCheckedCheck::isBox).toList();
     List<String> others = unknown.stream().filter(w -> !isBox(w)).toList();
     List<String> what =
-        new ArrayList<>(others.stream().map(NotCheckedCheck::subject).distinct().toList());
+        new ArrayList<>(others.stream().map(NotChecked::subject).distinct().toList());
     List<String> ways = new ArrayList<>(others);
     if (boxes.size() == 1) {
-      what.add(subject(boxes.get(0)));
+      what.add(NotChecked.subject(boxes.get(0)));
       ways.add(boxes.get(0));
     } else if (!boxes.isEmpty()) {
       what.add("the stuffing boxes of " + boxes.size() + " wells");
@@ -91,11 +92,6 @@ public final class NotCheckedCheck implements Check {
   }
 
   private static boolean isBox(String words) {
-    return subject(words).endsWith(BOX);
-  }
-
-  /** What stands before the colon: "Relief valve: its setting is not known." */
-  private static String subject(String words) {
-    return words.substring(0, Math.max(words.indexOf(':'), 0));
+    return NotChecked.subject(words).endsWith(BOX);
   }
 }

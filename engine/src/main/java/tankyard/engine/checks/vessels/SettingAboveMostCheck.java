@@ -45,6 +45,12 @@ public final class SettingAboveMostCheck implements Check {
     return setting.gaugeAtFlow().toPsi() > most.gauge().value().toPsi() + SLIP_PSI;
   }
 
+  private static String may(Versus psi, PressureLimit most) {
+    return most.beyondAnyGauge()
+        ? most.whyNoGauge(Unit.PSI) + "."
+        : "it may read at most " + psi.limit() + " (" + most.name() + ").";
+  }
+
   private Finding finding(Window window, Setting setting, PressureLimit most) {
     Versus psi = LimitName.against(setting.gaugeAtFlow(), most);
     List<String> ways = new ArrayList<>();
@@ -66,11 +72,8 @@ public final class SettingAboveMostCheck implements Check {
                 + Versus.print(setting.regulator().value(), Unit.PSI, 2)
                 + "; built up at full flow its gauge reads "
                 + psi.value()
-                + ", and it may read at most "
-                + psi.limit()
-                + " ("
-                + most.name()
-                + ").",
+                + ", and "
+                + may(psi, most),
             SOURCE)
         .inCase(most.caseId())
         .mendedBy(ways)

@@ -66,23 +66,26 @@ public final class WindowClosedCheck implements Check {
                     + LimitName.reading(least)
                     + " ("
                     + least.name()
-                    + ") and at most "
-                    + LimitName.reading(most)
-                    + " ("
-                    + most.name()
-                    + "); with the regulator's build-up of "
-                    + Versus.print(window.buildUp(), Unit.PSI, 1)
-                    + room(roomPsi(least, most, window)),
+                    + (most.beyondAnyGauge() ? "), and " : ") and ")
+                    + LimitName.most(most)
+                    + room(least, most, window),
                 SOURCE)
             .mendedBy(ways)
             .shownBy(working(window, least, most));
     return least.caseId().equals(most.caseId()) ? finding.inCase(least.caseId()) : finding;
   }
 
-  private static String room(double psi) {
+  /** Told only where some reading would do: short of a reading below nothing is no number. */
+  private static String room(PressureLimit least, PressureLimit most, Window window) {
+    if (most.beyondAnyGauge()) {
+      return ".";
+    }
+    double psi = roomPsi(least, most, window);
+    String with =
+        "; with the regulator's build-up of " + Versus.print(window.buildUp(), Unit.PSI, 1);
     return psi < 0
-        ? " the window is " + Versus.print(-psi, Unit.PSI, 1) + " short."
-        : " only " + Versus.print(psi, Unit.PSI, 2) + " is left, less than can be set.";
+        ? with + " the window is " + Versus.print(-psi, Unit.PSI, 1) + " short."
+        : with + " only " + Versus.print(psi, Unit.PSI, 2) + " is left, less than can be set.";
   }
 
   private static Working working(Window window, PressureLimit least, PressureLimit most) {
@@ -112,11 +115,10 @@ public final class WindowClosedCheck implements Check {
                 + evidence.nameOf(leg.lineId())
                 + " needs "
                 + LimitName.reading(leg.need().value(), Rounding.UP)
-                + " at the regulator to reach its tank, and the gauge may read at most "
-                + LimitName.reading(most)
-                + " ("
-                + most.name()
-                + ") with a build-up of "
+                + " at the regulator to reach its tank, and "
+                + (most.beyondAnyGauge() ? "" : "the gauge may read ")
+                + LimitName.most(most)
+                + " with a build-up of "
                 + Versus.print(window.buildUp(), Unit.PSI, 1)
                 + ".",
             SOURCE)

@@ -72,8 +72,11 @@ final class InShort {
 
   private String window(Window window) {
     String from = window.least().map(l -> end("at least ", l)).orElse("");
-    String to = window.most().map(l -> end("at most ", l)).orElse("");
-    String both = from.isEmpty() || to.isEmpty() ? from + to : from + ", " + to;
+    String to = window.most().map(l -> most(window, l)).orElse("");
+    String both =
+        from.isEmpty() || to.isEmpty()
+            ? from + to
+            : from + (to.startsWith("no ") ? ", and " : ", ") + to;
     String name = window.separatorName();
     if (both.isEmpty()) {
       return name + ": nothing bounds the gauge yet.";
@@ -88,10 +91,22 @@ final class InShort {
                         + (s.fits() ? "." : ", which does not fit."))
             .orElse(" No setting works.");
     return name
-        + ": the gauge must read "
+        + (both.startsWith("no ") ? ": " : ": the gauge must read ")
         + both
         + "."
         + window.notValid().map(this::notValid).orElse(set);
+  }
+
+  /** A most that is only of what was typed says so. */
+  private String most(Window window, PressureLimit most) {
+    long unknown = window.limitsNotKnown();
+    String words =
+        most.beyondAnyGauge()
+            ? most.whyNoGauge(Figure.READING.unit(draft.units()))
+            : end("at most ", unknown == 0 ? "" : " of what is typed", most);
+    return unknown == 0
+        ? words
+        : words + "; " + unknown + (unknown == 1 ? " limit is" : " limits are") + " not known";
   }
 
   private String notValid(GasBreak gas) {
@@ -110,8 +125,13 @@ final class InShort {
   }
 
   private String end(String words, PressureLimit limit) {
+    return end(words, "", limit);
+  }
+
+  private String end(String words, String of, PressureLimit limit) {
     return words
         + Figure.READING.words(limit.gauge().value(), draft.units(), limit.rounding())
+        + of
         + " ("
         + limit.nameIn(draft.units())
         + ")";
