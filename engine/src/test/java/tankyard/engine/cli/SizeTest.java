@@ -70,7 +70,7 @@ class SizeTest {
 
     // 7.52 psi is 51.8 kPa, up to the next whole one; 27 psi is 186.2 kPa, down to it.
     assertThat(typed.out())
-        .containsPattern("gauge,\\s+.*\\n.*kPa")
+        .containsPattern("gauge,.*\\n.*kPa")
         .containsPattern("least +52 ")
         .containsPattern("most +186 ");
   }

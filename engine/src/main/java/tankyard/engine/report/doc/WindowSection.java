@@ -38,13 +38,28 @@ final class WindowSection {
   private Section section() {
     List<Block> blocks = new ArrayList<>();
     blocks.add(window.notValid().map(this::notValid).orElseGet(() -> new Block.Words(advice())));
+    window
+        .most()
+        .filter(PressureLimit::beyondAnyGauge)
+        .ifPresent(
+            m ->
+                blocks.add(
+                    new Block.Words(
+                        "Here "
+                            + m.whyNoGauge(Figure.READING.unit(draft.units()))
+                            + ", in case \""
+                            + draft.nameOf(m.caseId())
+                            + "\".")));
     blocks.add(ends());
     blocks.addAll(WindowCases.of(draft, window));
     tankAlone().ifPresent(blocks::add);
     window.oilLeg().ifPresent(leg -> blocks.add(oilLeg(leg)));
     window.least().flatMap(this::band).ifPresent(blocks::add);
     limits("Every limit from below, the highest first", window.needed()).ifPresent(blocks::add);
-    limits("Every limit from above, the lowest first", window.allowed()).ifPresent(blocks::add);
+    List<PressureLimit> near = NearLimits.of(window.allowed(), draft.units());
+    limits("Every limit from above, the lowest first", near).ifPresent(blocks::add);
+    NearLimits.leftOut(window.allowed(), near, draft.units())
+        .ifPresent(words -> blocks.add(new Block.Words(words)));
     window.floatWork().ifPresent(work -> blocks.add(floatWork(work)));
     if (!window.notChecked().isEmpty()) {
       blocks.add(new Block.Words("Not checked, so neither passed nor counted:"));
