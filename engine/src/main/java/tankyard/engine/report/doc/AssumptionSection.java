@@ -28,6 +28,7 @@ final class AssumptionSection {
     }
     List<String> cautions =
         CaseCaution.together(draft.results().cases()).stream()
+            .filter(caution -> !isFinding(draft, caution))
             .map(caution -> words(draft, caution))
             .toList();
     if (!cautions.isEmpty()) {
@@ -35,6 +36,12 @@ final class AssumptionSection {
     }
     found.add(Section.of("Added up again", new Block.Points(audits(draft))));
     return found;
+  }
+
+  /** Told in full, with its severity, among the findings. */
+  private static boolean isFinding(Draft draft, CaseCaution caution) {
+    return draft.results().findings().stream()
+        .anyMatch(f -> f.id().equals(caution.id()) && f.words().endsWith(caution.words()));
   }
 
   /** Of every part that is solved together, the case that fits worst. */
