@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import tankyard.engine.lease.DesignCase;
 import tankyard.engine.lease.DesignCase.Season;
 import tankyard.engine.lease.Line;
@@ -50,10 +51,14 @@ final class ColdSection {
     List<Block> blocks = new ArrayList<>();
     for (SeasonPair pair : pairs) {
       String title = "Lines: " + quoted(pair.summer()) + " beside " + quoted(pair.winter());
-      blocks.add(table(title, lines, Optional.of(pair.summer()), Optional.of(pair.winter())));
+      blocks.add(table(title, lines, List.of(pair.summer(), pair.winter())));
     }
     if (pairs.isEmpty()) {
-      blocks.add(table("Lines", lines, only(Season.SUMMER), only(Season.WINTER)));
+      blocks.add(
+          table(
+              "Lines",
+              lines,
+              Stream.of(Season.values()).flatMap(season -> only(season).stream()).toList()));
     }
     blocks.add(new Block.Words(compared(pairs) + words() + LegsRated.words(draft)));
     return blocks;
@@ -89,8 +94,8 @@ final class ColdSection {
             + " differ in rates too, so the cold is not all that parts them. ";
   }
 
-  private Block table(
-      String title, List<Line> lines, Optional<DesignCase> summer, Optional<DesignCase> winter) {
+  /** A column for each case of each number; one case needs no name of its season. */
+  private Block table(String title, List<Line> lines, List<DesignCase> cases) {
     List<Block.Column> columns = new ArrayList<>(List.of(text("line")));
     for (String what :
         List.of(
@@ -99,24 +104,23 @@ final class ColdSection {
             draft.head("start", Figure.WARMTH),
             draft.head("end", Figure.WARMTH),
             draft.head("thick", Figure.THICKNESS))) {
-      columns.add(number(what + " summer"));
-      columns.add(number("winter"));
+      columns.add(number(cases.size() > 1 ? what + " summer" : what));
+      cases.stream().skip(1).forEach(c -> columns.add(number("winter")));
     }
     columns.add(number(draft.head("cools in", Figure.DISTANCE)));
-    return new Block.Table(
-        title, columns, lines.stream().map(line -> row(line, summer, winter)).toList());
+    return new Block.Table(title, columns, lines.stream().map(line -> row(line, cases)).toList());
   }
 
-  private List<String> row(Line line, Optional<DesignCase> summer, Optional<DesignCase> winter) {
-    Optional<LineResult> warm = summer.flatMap(c -> in(c, line));
-    Optional<LineResult> cold = winter.flatMap(c -> in(c, line));
+  private List<String> row(Line line, List<DesignCase> cases) {
+    List<Optional<LineResult>> results = cases.stream().map(c -> in(c, line)).toList();
     List<String> row = new ArrayList<>(List.of(line.name()));
     for (Function<LineResult, String> shown : shown()) {
-      row.add(warm.map(shown).orElse(NONE));
-      row.add(cold.map(shown).orElse(NONE));
+      results.forEach(r -> row.add(r.map(shown).orElse(NONE)));
     }
     row.add(
-        cold.or(() -> warm)
+        results.stream()
+            .flatMap(Optional::stream)
+            .reduce((warm, cold) -> cold)
             .flatMap(r -> r.temperatures().coolingLength())
             .map(l -> draft.digits(Figure.DISTANCE, l.value()))
             .orElse(NONE));
@@ -214,7 +218,7 @@ final class ColdSection {
     return limit.filter(l -> value.si() > l.si()).isPresent() ? "*" : "";
   }
 
-  private java.util.stream.Stream<LineResult> results(Line line) {
+  private Stream<LineResult> results(Line line) {
     return draft.results().cases().stream().flatMap(c -> c.line(line.id()).stream());
   }
 
