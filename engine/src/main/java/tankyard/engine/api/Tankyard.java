@@ -74,7 +74,7 @@ public final class Tankyard {
     cancel.check();
     List<Window> windows = WindowFinder.find(studies);
     List<CaseResult> cases = results(studies, gauges(windows), cancel);
-    List<Assumption> assumptions = Assumptions.of(lease);
+    List<Assumption> assumptions = Assumptions.of(lease, cases);
     Yard yard = Yard.of(lease);
     cancel.check();
     Optional<Outlook> outlook = Outlook.of(studies, windows);

@@ -2,6 +2,7 @@ package tankyard.engine.fluids;
 
 import java.util.Optional;
 import tankyard.engine.units.Fraction;
+import tankyard.engine.working.Working;
 
 /**
  * How oil and water travel together.
@@ -13,6 +14,11 @@ public record EmulsionSpec(Fraction inversionWaterCut, Optional<Tightness> tight
   /** Often taken between 60 and 70 %; from memory. */
   public static final EmulsionSpec USUAL =
       new EmulsionSpec(Fraction.ofPercent(60), Optional.empty());
+
+  /** Whether a viscosity was worked out for oil that carries water. */
+  public static boolean isLawOf(Working viscosity) {
+    return Mixture.isOilCarrying(viscosity);
+  }
 
   public EmulsionSpec {
     double ratio = inversionWaterCut.ratio();

@@ -55,6 +55,11 @@ final class Mixture {
     return LiquidState.of("oil and water", oil.temperature(), gravity(), viscosity().with(all));
   }
 
+  /** Whether a viscosity was worked out for oil that carries water. */
+  static boolean isOilCarrying(Working viscosity) {
+    return viscosity.source().equals(GUTH_SIMHA) || viscosity.source().equals(PAL_RHODES);
+  }
+
   private Computed<Gravity> gravity() {
     double so = oil.gravity().value().specific();
     double sw = brine.gravity().value().specific();

@@ -3,6 +3,7 @@ package tankyard.engine.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import tankyard.engine.fluids.EmulsionSpec;
 import tankyard.engine.lease.Berm;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.lease.InjectionPump;
@@ -23,10 +24,24 @@ import tankyard.engine.working.Source;
 public final class Assumptions {
   private final List<Assumption> found = new ArrayList<>();
 
-  private Assumptions() {}
+  private final boolean oilCarries;
 
-  public static List<Assumption> of(Lease lease) {
-    Assumptions assumptions = new Assumptions();
+  private Assumptions(boolean oilCarries) {
+    this.oilCarries = oilCarries;
+  }
+
+  /**
+   * Of a worked lease.
+   *
+   * @param cases what came of it: some values are only asked for where a line carries what they
+   *     belong to
+   */
+  public static List<Assumption> of(Lease lease, List<CaseResult> cases) {
+    Assumptions assumptions =
+        new Assumptions(
+            cases.stream()
+                .flatMap(c -> c.lines().stream())
+                .anyMatch(l -> EmulsionSpec.isLawOf(l.viscosity().working())));
     assumptions.ofLease(lease);
     lease.wells().stream()
         .filter(w -> w.status().stays())
@@ -93,7 +108,7 @@ public final class Assumptions {
       found.add(new Assumption("", "surface tension of oil and gas 25 dyn/cm", Defaults.HABIT));
       missing("", lease.site().altitude(), "stands above sea level by", Defaults.ALTITUDE);
     }
-    if (lease.wells().stream().anyMatch(Assumptions::makesBoth)) {
+    if (oilCarries) {
       missing(
           "",
           lease.fluids().inversion(),
@@ -112,10 +127,6 @@ public final class Assumptions {
               "oil viscosity from its gravity, not measured at two temperatures",
               Defaults.HABIT));
     }
-  }
-
-  private static boolean makesBoth(Well well) {
-    return well.status().stays() && well.oil().typed().si() > 0 && well.water().typed().si() > 0;
   }
 
   private void ofWell(Lease lease, Well well) {

@@ -61,7 +61,7 @@ public final class Looked {
         windows,
         Yard.of(survey.lease()),
         Outlook.of(studies, windows),
-        Assumptions.of(survey.lease()));
+        Assumptions.of(survey.lease(), cases));
   }
 
   /** An example by the name of its file. */

@@ -96,12 +96,20 @@ class SiteChecksTest {
   }
 
   @Test
-  void whereTheWaterStartsToCarryTheOilIsAssumedWhereBothAreMade() {
-    assertThat(words(P1)).contains("water carries the oil from a water cut of 60 %");
-    assertThat(words(P1.with("/fluids/inversion", "65 %")))
-        .noneMatch(w -> w.startsWith("water carries"));
-    assertThat(words(P1.withEach("/wells", "oil", "0 bbl/d")))
-        .noneMatch(w -> w.startsWith("water carries"));
+  void howOilCarriesWaterIsAssumedOnlyWhereItDoesInSomeLine() {
+    Looked wax = Looked.at("p6-black-wax");
+    String turns = "water carries the oil from a water cut of 60 %";
+
+    assertThat(words(wax)).contains(turns).anyMatch(w -> w.startsWith("emulsion as thick as"));
+    assertThat(words(wax.with("/fluids/inversion", "65 %")))
+        .noneMatch(w -> w.startsWith("water carries"))
+        .anyMatch(w -> w.startsWith("emulsion as thick as"));
+    // Dry oil carries no water; and past the turn, as in P1's wells, the water carries the oil.
+    for (Looked none : List.of(wax.withEach("/wells", "water", "0 bbl/d"), P1)) {
+      assertThat(words(none))
+          .noneMatch(w -> w.startsWith("water carries"))
+          .noneMatch(w -> w.startsWith("emulsion as thick as"));
+    }
   }
 
   @Test
