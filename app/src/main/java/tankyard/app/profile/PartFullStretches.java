@@ -6,35 +6,31 @@ import tankyard.app.profile.ProfilePicture.Spot;
 import tankyard.app.profile.ProfilePicture.Stretch;
 
 /**
- * Where a line runs part full. The points only say which of them lie dry; past the last dry one the
- * line fills up again where the head of the full points behind it meets the pipe.
+ * Where a line runs part full. A stretch ends where the head meets the pipe, which is seldom at a
+ * point of the line: there a spot is put in, so that the head is drawn down to the pipe.
  */
 final class PartFullStretches {
-  /** No gauge shows less. */
-  private static final double NO_PRESSURE = 1e-6;
+  /** Closer than this is the same place. */
+  private static final double SAME = 1e-6;
 
   private final List<Spot> spots = new ArrayList<>();
-  private final List<Stretch> stretches = new ArrayList<>();
+  private final List<Stretch> stretches;
 
-  /** Finds the stretches, and puts a spot where each of them ends. */
-  PartFullStretches(List<Spot> given) {
-    int i = 0;
-    while (i < given.size()) {
-      if (!given.get(i).partFull()) {
-        spots.add(given.get(i++));
-        continue;
+  /**
+   * Puts a spot where a stretch ends and none is.
+   *
+   * @param given of the line's points, in their order
+   * @param stretches as they were worked out, in the same unit
+   */
+  PartFullStretches(List<Spot> given, List<Stretch> stretches) {
+    this.stretches = List.copyOf(stretches);
+    for (Spot spot : given) {
+      if (!spots.isEmpty()) {
+        Spot before = spots.get(spots.size() - 1);
+        stretches.forEach(s -> putIn(s.from(), before, spot));
+        stretches.forEach(s -> putIn(s.to(), before, spot));
       }
-      double from = start(given, i);
-      while (i < given.size() && given.get(i).partFull()) {
-        spots.add(given.get(i++));
-      }
-      double to = given.get(i - 1).distance();
-      if (i < given.size()) {
-        Spot fillsUp = fillsUp(given, i);
-        spots.add(fillsUp);
-        to = fillsUp.distance();
-      }
-      stretches.add(new Stretch(from, to));
+      spots.add(spot);
     }
   }
 
@@ -43,42 +39,16 @@ final class PartFullStretches {
   }
 
   List<Stretch> stretches() {
-    return List.copyOf(stretches);
+    return stretches;
   }
 
-  private static double start(List<Spot> given, int firstDry) {
-    Spot before = given.get(Math.max(0, firstDry - 1));
-    return before.pressure() <= NO_PRESSURE ? before.distance() : given.get(firstDry).distance();
-  }
-
-  /** Between the last dry spot and the first full one, where head and pipe meet. */
-  private static Spot fillsUp(List<Spot> given, int firstFull) {
-    Spot dry = given.get(firstFull - 1);
-    Spot full = given.get(firstFull);
-    double span = full.distance() - dry.distance();
-    double slope = headSlope(given, firstFull);
-    double headAtDry = full.head() - slope * span;
-    double above = dry.pipe() - headAtDry; // the pipe stands clear of the water here
-    double below = full.head() - full.pipe(); // and this far under it there
-    double share = above + below > 0 ? Math.max(0, Math.min(1, above / (above + below))) : 0;
-    double pipe = between(dry.pipe(), full.pipe(), share);
-    return new Spot(
-        between(dry.distance(), full.distance(), share),
-        between(dry.ground(), full.ground(), share),
-        pipe,
-        pipe,
-        0,
-        true);
-  }
-
-  private static double headSlope(List<Spot> given, int firstFull) {
-    if (firstFull + 1 >= given.size()) {
-      return 0;
+  private void putIn(double end, Spot before, Spot after) {
+    if (end > before.distance() + SAME && end < after.distance() - SAME) {
+      double share = (end - before.distance()) / (after.distance() - before.distance());
+      double pipe = between(before.pipe(), after.pipe(), share);
+      spots.add(
+          new Spot(end, between(before.ground(), after.ground(), share), pipe, pipe, 0, true));
     }
-    Spot full = given.get(firstFull);
-    Spot next = given.get(firstFull + 1);
-    double span = next.distance() - full.distance();
-    return span > 0 ? (next.head() - full.head()) / span : 0;
   }
 
   private static double between(double a, double b, double share) {

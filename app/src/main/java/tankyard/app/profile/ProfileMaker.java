@@ -59,7 +59,10 @@ final class ProfileMaker {
     boolean hasHead = isHeadDrawable(result, liquid);
     PartFullStretches partFull =
         new PartFullStretches(
-            result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList());
+            result.points().stream().map(p -> spot(p, hasHead ? liquid : null)).toList(),
+            result.partFull().stream()
+                .map(s -> new ProfilePicture.Stretch(s.from().in(length), s.to().in(length)))
+                .toList());
     List<Spot> spots = partFull.spots();
     return Optional.of(
         new ProfilePicture(

@@ -84,7 +84,7 @@ final class SmallLines {
       {310, 1008, 1022, 0}
     };
     return IntStream.range(0, rows.length)
-        .mapToObj(i -> point(rows[i][0], rows[i][1], rows[i][2], rows[i][3], i > 3))
+        .mapToObj(i -> point(rows[i][0], rows[i][1], rows[i][2], rows[i][3], i > 2))
         .toList();
   }
 

@@ -60,17 +60,21 @@ class ProfileMakerTest {
   }
 
   @Test
-  void theLineFillsUpAgainWhereTheHeadBehindMeetsThePipe() {
+  void theHeadComesDownToThePipeWhereTheStretchEnds() {
     Spot crest = new Spot(100, 130, 127, 127, 0, true);
     Spot full = new Spot(200, 116, 113, 117, 1.9, false);
     Spot next = new Spot(300, 110, 107, 116, 4.2, false);
-    PartFullStretches found = new PartFullStretches(List.of(crest, full, next));
     // Head falls 1 ft in 100 ft: 118 at the crest's side; the pipe falls from 127 to 113.
     // They meet where 127 - 0.14 x = 118 - 0.01 x, x = 9 / 0.13 ft past the crest.
-    assertThat(found.stretches()).hasSize(1);
-    assertThat(found.stretches().get(0).from()).isEqualTo(100);
-    assertThat(found.stretches().get(0).to()).isCloseTo(100 + 9 / 0.13, within(1e-9));
+    double end = 100 + 9 / 0.13;
+    PartFullStretches found =
+        new PartFullStretches(List.of(crest, full, next), List.of(new Stretch(100, end)));
+    assertThat(found.stretches()).containsExactly(new Stretch(100, end));
     assertThat(found.spots()).hasSize(4);
+    assertThat(found.spots().get(1).distance()).isEqualTo(end);
+    assertThat(found.spots().get(1).pipe()).isCloseTo(127 - 0.14 * 9 / 0.13, within(1e-9));
+    assertThat(found.spots().get(1).head()).isEqualTo(found.spots().get(1).pipe());
+    assertThat(found.spots().get(1).partFull()).isTrue();
   }
 
   @Test

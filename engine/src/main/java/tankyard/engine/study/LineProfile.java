@@ -3,6 +3,7 @@ package tankyard.engine.study;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import tankyard.engine.units.Length;
 import tankyard.engine.units.Pressure;
 
 /**
@@ -11,13 +12,16 @@ import tankyard.engine.units.Pressure;
  */
 public final class LineProfile {
   private final Pressure highest;
-  private final boolean partFull;
+  private final List<Stretch> partFull;
   private final Supplier<List<PipePoint>> maker;
   private List<PipePoint> made;
 
-  private LineProfile(Pressure highest, boolean partFull, Supplier<List<PipePoint>> maker) {
+  /** A stretch of pipe, from its start, between distances along the line. */
+  public record Stretch(Length from, Length to) {}
+
+  private LineProfile(Pressure highest, List<Stretch> partFull, Supplier<List<PipePoint>> maker) {
     this.highest = highest;
-    this.partFull = partFull;
+    this.partFull = List.copyOf(partFull);
     this.maker = maker;
   }
 
@@ -25,9 +29,10 @@ public final class LineProfile {
    * Of a marched line.
    *
    * @param highest pressure anywhere along it
-   * @param partFull whether any stretch of it is
+   * @param partFull the stretches that are, each to where the hydraulic grade meets the pipe
    */
-  static LineProfile of(Pressure highest, boolean partFull, Supplier<List<PipePoint>> points) {
+  static LineProfile of(
+      Pressure highest, List<Stretch> partFull, Supplier<List<PipePoint>> points) {
     return new LineProfile(highest, partFull, points);
   }
 
@@ -38,7 +43,7 @@ public final class LineProfile {
             .map(PipePoint::pressure)
             .max(Comparator.comparingDouble(Pressure::pascals))
             .orElseThrow();
-    return of(highest, points.stream().anyMatch(PipePoint::partFull), () -> points);
+    return of(highest, PartFullRuns.of(points), () -> points);
   }
 
   /** From the line's start to its end. */
@@ -56,8 +61,8 @@ public final class LineProfile {
     return highest;
   }
 
-  /** Whether any stretch of it runs part full. */
-  public boolean isPartFull() {
+  /** The stretches that run part full, the first from the line's start first. */
+  public List<Stretch> partFull() {
     return partFull;
   }
 }

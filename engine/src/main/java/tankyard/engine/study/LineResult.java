@@ -77,6 +77,11 @@ public record LineResult(
     return profile.points();
   }
 
+  /** Where it runs part full, each stretch to where the hydraulic grade meets the pipe. */
+  public List<LineProfile.Stretch> partFull() {
+    return profile.partFull();
+  }
+
   /** The highest pressure anywhere along it. */
   public Pressure highest() {
     return profile.highest();

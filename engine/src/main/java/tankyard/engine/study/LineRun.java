@@ -204,7 +204,9 @@ public record LineRun(
         temperatures(),
         Optional.empty(),
         LineProfile.of(
-            Pressure.psiFromPascals(highestPa()), !march.partFull().isEmpty(), this::points),
+            Pressure.psiFromPascals(highestPa()),
+            PartFullRuns.marched(march.partFull()),
+            this::points),
         gas.map(GasRun::result));
   }
 

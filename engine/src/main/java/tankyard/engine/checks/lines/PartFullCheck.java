@@ -1,6 +1,7 @@
 package tankyard.engine.checks.lines;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import tankyard.engine.checks.Check;
 import tankyard.engine.checks.Evidence;
 import tankyard.engine.checks.Finding;
@@ -8,8 +9,8 @@ import tankyard.engine.checks.Severity;
 import tankyard.engine.checks.Worst;
 import tankyard.engine.lease.GunBarrel;
 import tankyard.engine.study.CaseResult;
+import tankyard.engine.study.LineProfile.Stretch;
 import tankyard.engine.study.LineResult;
-import tankyard.engine.study.PipePoint;
 import tankyard.engine.units.Figures;
 import tankyard.engine.working.Source;
 
@@ -28,20 +29,13 @@ public final class PartFullCheck implements Check {
     Worst worst = new Worst();
     for (CaseResult result : evidence.cases()) {
       for (LineResult line : result.lines()) {
-        List<PipePoint> empty = partFull(line);
-        if (!empty.isEmpty() && !fallsFree(evidence, line)) {
-          double feet = feet(empty.get(empty.size() - 1)) - feet(empty.get(0));
-          worst.add(line.lineId(), feet, () -> finding(evidence, result, line, empty));
+        if (!line.partFull().isEmpty() && !fallsFree(evidence, line)) {
+          double feet = line.partFull().stream().mapToDouble(PartFullCheck::feet).sum();
+          worst.add(line.lineId(), feet, () -> finding(evidence, result, line));
         }
       }
     }
     return worst.findings();
-  }
-
-  private static List<PipePoint> partFull(LineResult line) {
-    return line.profile().isPartFull()
-        ? line.points().stream().filter(PipePoint::partFull).toList()
-        : List.of();
   }
 
   /** What runs off a gun barrel runs part full by design. */
@@ -54,14 +48,9 @@ public final class PartFullCheck implements Check {
         .isPresent();
   }
 
-  private Finding finding(
-      Evidence evidence, CaseResult result, LineResult line, List<PipePoint> empty) {
-    double from = feet(empty.get(0));
-    double to = feet(empty.get(empty.size() - 1));
+  private Finding finding(Evidence evidence, CaseResult result, LineResult line) {
     String where =
-        to - from < 1
-            ? "near " + words(from) + " ft of pipe"
-            : "from " + words(from) + " to " + words(to) + " ft of pipe";
+        line.partFull().stream().map(PartFullCheck::words).collect(Collectors.joining(" and "));
     return Finding.of(
             id(),
             Severity.NOTE,
@@ -69,14 +58,21 @@ public final class PartFullCheck implements Check {
             evidence.nameOf(line.lineId())
                 + " runs part full "
                 + where
-                + ": the fall there pulls nothing, and no siphon is counted on.",
+                + " of pipe: the fall there pulls nothing, and no siphon is counted on.",
             SOURCE)
         .inCase(result.designCase().id())
         .mendedBy("Put an air vent at the high point, or expect the line to gulp.");
   }
 
-  private static double feet(PipePoint point) {
-    return point.distance().toFeet();
+  private static double feet(Stretch stretch) {
+    return stretch.to().toFeet() - stretch.from().toFeet();
+  }
+
+  private static String words(Stretch stretch) {
+    String from = words(stretch.from().toFeet());
+    return feet(stretch) < 1
+        ? "near " + from + " ft"
+        : "from " + from + " to " + words(stretch.to().toFeet()) + " ft";
   }
 
   private static String words(double feet) {

@@ -14,6 +14,9 @@ final class ProfileAsPoints {
   interface OfLine {
     @JsonProperty("points")
     LineProfile profile();
+
+    @JsonProperty("partFull")
+    List<LineProfile.Stretch> partFull();
   }
 
   /** For the profile itself. */

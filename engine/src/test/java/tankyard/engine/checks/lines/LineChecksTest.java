@@ -1,6 +1,7 @@
 package tankyard.engine.checks.lines;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import tankyard.engine.checks.Finding;
 import tankyard.engine.checks.Looked;
 import tankyard.engine.checks.Severity;
 import tankyard.engine.study.LineResult;
+import tankyard.engine.study.PipePoint;
 
 /** Pressure, speed and part-full stretches of the lines. */
 class LineChecksTest {
@@ -109,12 +111,41 @@ class LineChecksTest {
 
     assertThat(found.thingId()).isEqualTo("WL1");
     assertThat(found.severity()).isEqualTo(Severity.NOTE);
-    assertThat(found.words()).contains("from 1,026 to 1,435 ft of pipe");
+    assertThat(found.words()).contains("from 1,026 to 1,548 ft of pipe");
     assertThat(P1.says("part-full-stretch")).isFalse();
   }
 
   @Test
-  void partFullEndsAreThoseOfTheProfile() {
+  void aPartFullStretchEndsWhereTheHydraulicGradeMeetsThePipe() {
+    Looked knob = Looked.at("p2-sandstone-knob");
+    LineResult leg = knob.caseOf("today").line("WL1").orElseThrow();
+    double end = leg.partFull().get(0).to().toFeet();
+    List<PipePoint> behind =
+        leg.points().stream().filter(p -> p.distance().toFeet() > end).toList();
+    PipePoint full = behind.get(0);
+    PipePoint dry = leg.points().get(leg.points().size() - behind.size() - 1);
+    double share = (end - feet(dry)) / (feet(full) - feet(dry));
+    double pipe = dry.pipe().toFeet() + share * (full.pipe().toFeet() - dry.pipe().toFeet());
+    double brine = knob.evidence().lease().fluids().brine().specific();
+    double lossPerFoot = leg.friction().value().toPsi() / leg.partFull().get(0).from().toFeet();
+
+    assertThat(leg.partFull()).hasSize(1);
+    assertThat(dry.partFull()).isTrue();
+    assertThat(full.partFull()).isFalse();
+    assertThat(share).isBetween(0.01, 0.99);
+    // What stands at the first full point is the water between there and the end of the stretch.
+    assertThat(full.pressure().toPsi())
+        .isCloseTo(
+            (pipe - full.pipe().toFeet()) * 0.4331 * brine - lossPerFoot * (feet(full) - end),
+            within(0.02));
+  }
+
+  private static double feet(PipePoint point) {
+    return point.distance().toFeet();
+  }
+
+  @Test
+  void thePartFullPointsLieInTheStretch() {
     LineResult leg = Looked.at("p2-sandstone-knob").caseOf("today").line("WL1").orElseThrow();
     List<Double> empty =
         leg.points().stream().filter(p -> p.partFull()).map(p -> p.distance().toFeet()).toList();
