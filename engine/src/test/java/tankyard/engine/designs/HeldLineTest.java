@@ -76,7 +76,7 @@ class HeldLineTest {
     assertThat(other.flow().in(Unit.BARREL_PER_DAY)).isCloseTo(90, within(0.001));
     // The lowest pipe is 3 ft below the box; the hill's 249 ft stand in none of it.
     assertThat(held.highest().toPsi()).isLessThan(other.highest().toPsi() + 3);
-    assertThat(held.profile().isPartFull()).isFalse();
+    assertThat(held.partFull()).isEmpty();
   }
 
   @Test
