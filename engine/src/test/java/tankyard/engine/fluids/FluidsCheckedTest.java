@@ -30,8 +30,12 @@ class FluidsCheckedTest implements CheckedRows {
 
   private static void brine(Answers answers) {
     LiquidState hot = model(Gravity.ofApi(30), mccain(15)).brine(fahrenheit(200));
-    answers.put("PVT-05", "density", hot.liquid().densityKgPerM3());
-    answers.put("PVT-05", "viscosity", hot.viscosity().value().toCentipoise());
+    answers.put("BRINE-02", "density", hot.liquid().densityKgPerM3());
+    answers.put("BRINE-02", "viscosity", hot.viscosity().value().toCentipoise());
+    McCainBrine published = new McCainBrine(200, 14.696, 15);
+    answers.put("PVT-05", "fvf", published.formationVolumeFactor());
+    answers.put("PVT-05", "density", published.densityKgPerM3());
+    answers.put("PVT-05", "viscosity", published.viscosityCp());
     LiquidState warm = model(Gravity.ofApi(30), mccain(10)).brine(fahrenheit(100));
     answers.put("BRINE-01", "sg100", warm.gravity().value().specific());
     answers.put("BRINE-01", "mu100", warm.viscosity().value().toCentipoise());
