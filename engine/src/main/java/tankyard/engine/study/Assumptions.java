@@ -41,6 +41,7 @@ public final class Assumptions {
         new Assumptions(
             cases.stream()
                 .flatMap(c -> c.lines().stream())
+                .filter(LineResult::oilCarries)
                 .anyMatch(l -> EmulsionSpec.isLawOf(l.viscosity().working())));
     assumptions.ofLease(lease);
     lease.wells().stream()
