@@ -12,14 +12,11 @@ package tankyard.engine.network;
  * @param resistance to what passes, Pa/(m3/s)
  */
 record Blocked(Link link, double stillPa, double resistance) implements Link {
-  /** Pa/(m3/s). */
-  static final double RESISTANCE = 1e5 * 1000 * 86400;
-
   /** So much that no crest cuts a run. */
   private static final double FULL_PA = 1e8;
 
   static Blocked of(Link link) {
-    return new Blocked(link, link.upstream(0, FULL_PA).pressurePa() - FULL_PA, RESISTANCE);
+    return new Blocked(link, link.upstream(0, FULL_PA).pressurePa() - FULL_PA, Leak.RESISTANCE);
   }
 
   /** The same, holding so hard. */
@@ -34,7 +31,6 @@ record Blocked(Link link, double stillPa, double resistance) implements Link {
       return open;
     }
     double rise = flow >= 0 ? stillPa : -stillPa;
-    double seeped = downstreamPa + rise + resistance * Math.abs(flow);
-    return seeped < open.pressurePa() ? new Upstream(seeped, resistance, 1) : open;
+    return Leak.until(open, flow, downstreamPa + rise, resistance);
   }
 }

@@ -55,8 +55,8 @@ final class LoopsOverHills {
     LoopNewton known = newton(holding(resistance), flow, pressure).evenly();
     boolean settled = settles(known);
     double step = LARGEST_STEP;
-    while (settled && resistance < Blocked.RESISTANCE) {
-      double next = Math.min(Blocked.RESISTANCE, resistance * step);
+    while (settled && resistance < Leak.RESISTANCE) {
+      double next = Math.min(Leak.RESISTANCE, resistance * step);
       LoopNewton harder = newton(holding(next), seeping(known, resistance, next), known.pressure());
       if (settles(harder)) {
         known = harder;

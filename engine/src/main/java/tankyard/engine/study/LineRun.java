@@ -83,11 +83,6 @@ public record LineRun(
         Optional.empty());
   }
 
-  /** Whether its crest holds it at rest. */
-  public boolean isHeld() {
-    return march instanceof HeldMarch;
-  }
-
   /** The same line at the same rate, marched from another pressure. */
   LineRun from(double otherPa) {
     return link.map(l -> l.march(flow, flowWords, otherPa))

@@ -48,9 +48,8 @@ class RoundTheHillTest {
     Lease straight = lease.with(lease.line("WL1").orElseThrow().withRoute(List.of()));
     String round = roundTheHill(lease);
 
-    // By hand, straight: interface 904 and start 903 ft, gauge 905: the leg starts 1 ft of brine
-    // and
-    // 1 ft of oil below the gauge, -0.83 psi; valve 2.09; margin 1.
+    // By hand, straight: interface 904 and start 903 ft, gauge 905: the leg starts
+    // 1 ft of brine and 1 ft of oil below the gauge, -0.83 psi; valve 2.09; margin 1.
     assertThat(least(straight)).isCloseTo(-0.83 + 2.09 + 1, within(0.01));
     assertThat(number(round, "would be ([0-9.]+) psi")).isCloseTo(2.3, within(1e-9));
     assertThat(round).contains("2.3 psi (the start of Water leg) instead of");

@@ -1,5 +1,6 @@
 package tankyard.engine.network.elements;
 
+import tankyard.engine.network.Leak;
 import tankyard.engine.network.Link;
 import tankyard.engine.wells.InjectionLaw;
 

@@ -1,5 +1,6 @@
 package tankyard.engine.network.elements;
 
+import tankyard.engine.network.Leak;
 import tankyard.engine.network.Link;
 
 /** A pump that adds pressure from its start to its end, with a check valve: nothing comes back. */

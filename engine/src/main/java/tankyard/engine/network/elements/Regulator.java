@@ -2,6 +2,7 @@ package tankyard.engine.network.elements;
 
 import tankyard.engine.fluids.Drop;
 import tankyard.engine.fluids.FlowLaw;
+import tankyard.engine.network.Leak;
 import tankyard.engine.network.Link;
 
 /**
